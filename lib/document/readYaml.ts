@@ -1,0 +1,82 @@
+import { type Document, isAlias, isNode, isPair, isScalar, LineCounter, parseDocument, visit } from "yaml";
+import type { ContentProblem } from "./contentProblem";
+import { showValue } from "./showValue";
+
+/** A YAML text that was read: its data, and the line that each field stands on. */
+export type YamlReading = Readonly<{
+  data: unknown;
+  /** Line of the field at this path, from 1 in the file; the nearest parent's line where the field is missing. */
+  lineOf: (path: readonly PropertyKey[]) => number;
+  problems: readonly ContentProblem[];
+}>;
+
+const dangerousKeys = new Set(["__proto__", "constructor", "prototype"]);
+
+/**
+ * Reads YAML 1.2 (core schema): plain data only.
+ * Refused: tags that ask for code or types, aliases, double keys, keys that reach into JavaScript's objects.
+ *
+ * @param firstLine line of the file on which the text begins, from 1
+ * @returns data where there are no problems; all problems at once otherwise
+ * Source: YAML 1.2.2, sections 3.2.1 (unique keys) and 10.3 (core schema).
+ */
+export function readYaml(text: string, file: string, firstLine = 1): YamlReading {
+  const counter = new LineCounter();
+  const document = parseDocument(text, {
+    version: "1.2",
+    schema: "core",
+    uniqueKeys: true,
+    strict: true,
+    lineCounter: counter,
+    prettyErrors: false,
+  });
+  const lineAt = (offset: number) => counter.linePos(offset).line + firstLine - 1;
+  const problems: ContentProblem[] = [...document.errors, ...document.warnings].map((error) => ({
+    file,
+    line: lineAt(error.pos[0]),
+    field: "",
+    expected: remedy(error.code),
+    received: `YAML that cannot be read (${showValue(error.message)})`,
+  }));
+  const refuse = (offset: number, received: string, expected: string) =>
+    problems.push({ file, line: lineAt(offset), field: "", received, expected });
+  visit(document, {
+    Alias: (_, node) => void refuse(node.range?.[0] ?? 0, `the alias *${node.source}`, "the value itself"),
+    Pair: (_, pair) => {
+      const key = isScalar(pair.key) ? pair.key : undefined;
+      if (key && dangerousKeys.has(String(key.value))) {
+        refuse(key.range?.[0] ?? 0, `the key ${String(key.value)}`, "another name for this field");
+      }
+      if (isAlias(pair.key)) return visit.SKIP;
+      return undefined;
+    },
+  });
+  const data: unknown = problems.length === 0 ? document.toJS({ maxAliasCount: 0 }) : undefined;
+  return { data, problems, lineOf: (path) => lineAt(offsetOf(document, path)) };
+}
+
+function offsetOf(document: Document.Parsed, path: readonly PropertyKey[]): number {
+  for (let depth = path.length; depth > 0; depth--) {
+    const keys = path.slice(0, depth).map((key) => (typeof key === "symbol" ? String(key) : key));
+    const node = document.getIn(keys, true);
+    if (isNode(node) && node.range) return node.range[0];
+    if (isPair(node) && isNode(node.key) && node.key.range) return node.key.range[0];
+  }
+  return document.contents?.range?.[0] ?? 0;
+}
+
+function remedy(code: string): string {
+  switch (code) {
+    case "TAB_AS_INDENT":
+      return "spaces where the tab stands";
+    case "DUPLICATE_KEY":
+      return "each field once";
+    case "TAG_RESOLVE_FAILED":
+      return "a plain value with no ! tag";
+    case "MISSING_CHAR":
+    case "BAD_COLLECTION_TYPE":
+      return "the missing quote or bracket";
+    default:
+      return "plain YAML: 'field: value' lines, text with a colon in quotes";
+  }
+}

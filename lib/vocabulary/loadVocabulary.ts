@@ -1,0 +1,122 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join, relative } from "node:path";
+import { z } from "zod";
+import type { ContentProblem } from "../document/contentProblem";
+import { explainIssues } from "../document/explainIssues";
+import { readYaml } from "../document/readYaml";
+import { buildTaxonomy } from "../similarity/taxonomy";
+import { type Cause, causeSchema } from "./cause";
+import { type Caution, cautionSchema } from "./caution";
+import { type Check, checkSchema } from "./check";
+import { findBrokenReferences } from "./findBrokenReferences";
+import { type Instrument, instrumentSchema } from "./instrument";
+import { type Part, partSchema } from "./part";
+import { readingWordsSchema } from "./readingWords";
+import { type Repair, repairSchema } from "./repair";
+import type { Vocabulary } from "./vocabulary";
+
+/** A vocabulary with what could not be read of it; broken entries are left out and never hide the good ones. */
+export type VocabularyReading = Readonly<{ vocabulary: Vocabulary; problems: readonly ContentProblem[] }>;
+
+/**
+ * Loads the vocabulary from its folder: `instruments.yaml`, `parts.yaml`, `cautions.yaml`, `reading.yaml` and every
+ * YAML file under `checks/`, `causes/` and `repairs/`. Each file is a list of entries, each entry checked on its own.
+ *
+ * @param folder the vocabulary folder
+ * @throws when the instruments or parts form no tree (a parent that is missing or a circle)
+ */
+export function loadVocabulary(folder: string): VocabularyReading {
+  const problems: ContentProblem[] = [];
+  const entries = <Entry extends { id: string }>(place: string, schema: z.ZodType<Entry>) => {
+    const found = new Map<string, Entry>();
+    for (const file of yamlFiles(folder, place)) {
+      for (const { entry, line } of readEntries(folder, file, schema, problems)) {
+        if (found.has(entry.id)) {
+          problems.push({
+            file,
+            line,
+            field: "id",
+            received: `'${entry.id}' a second time`,
+            expected: "another id",
+          });
+        } else found.set(entry.id, entry);
+      }
+    }
+    return found;
+  };
+  const instruments = entries<Instrument>("instruments.yaml", instrumentSchema);
+  const parts = entries<Part>("parts.yaml", partSchema);
+  const vocabulary: Vocabulary = {
+    instruments,
+    parts,
+    checks: entries<Check>("checks", checkSchema),
+    causes: entries<Cause>("causes", causeSchema),
+    repairs: entries<Repair>("repairs", repairSchema),
+    cautions: entries<Caution>("cautions.yaml", cautionSchema),
+    words: readWords(folder, problems),
+    instrumentTree: buildTaxonomy([...instruments.values()]),
+    partTree: buildTaxonomy([...parts.values()]),
+  };
+  problems.push(...findBrokenReferences(vocabulary));
+  return { vocabulary, problems };
+}
+
+function yamlFiles(folder: string, place: string): string[] {
+  if (place.endsWith(".yaml")) return [place];
+  const inside = join(folder, place);
+  if (!existsSync(inside)) return [];
+  return readdirSync(inside)
+    .filter((name) => name.endsWith(".yaml"))
+    .sort()
+    .map((name) => join(place, name));
+}
+
+function readFile(folder: string, file: string, problems: ContentProblem[]) {
+  const path = join(folder, file);
+  if (!existsSync(path)) {
+    problems.push({
+      file,
+      line: 0,
+      field: "",
+      received: "no such file",
+      expected: `it under ${relative(".", folder)}`,
+    });
+    return undefined;
+  }
+  const reading = readYaml(readFileSync(path, "utf8"), file);
+  problems.push(...reading.problems);
+  return reading.problems.length > 0 ? undefined : reading;
+}
+
+function readEntries<Entry>(
+  folder: string,
+  file: string,
+  schema: z.ZodType<Entry>,
+  problems: ContentProblem[],
+) {
+  const reading = readFile(folder, file, problems);
+  if (!reading) return [];
+  const list = z.array(z.unknown()).safeParse(reading.data ?? []);
+  if (!list.success) {
+    problems.push(...explainIssues(list.error.issues, reading.data, { file, lineOf: reading.lineOf }));
+    return [];
+  }
+  return list.data.flatMap((data, index) => {
+    const lineOf = (path: readonly PropertyKey[]) => reading.lineOf([index, ...path]);
+    const parsed = schema.safeParse(data);
+    if (parsed.success) return [{ entry: parsed.data, line: lineOf([]) }];
+    problems.push(...explainIssues(parsed.error.issues, data, { file, lineOf }));
+    return [];
+  });
+}
+
+function readWords(folder: string, problems: ContentProblem[]) {
+  const file = "reading.yaml";
+  const reading = readFile(folder, file, problems);
+  const parsed = readingWordsSchema.safeParse(reading?.data ?? {});
+  if (parsed.success) return parsed.data;
+  problems.push(
+    ...explainIssues(parsed.error.issues, reading?.data, { file, lineOf: reading?.lineOf ?? (() => 0) }),
+  );
+  return readingWordsSchema.parse({});
+}

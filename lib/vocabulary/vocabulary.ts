@@ -1,0 +1,21 @@
+import type { Taxonomy } from "../similarity/taxonomy";
+import type { Cause } from "./cause";
+import type { Caution } from "./caution";
+import type { Check } from "./check";
+import type { Instrument } from "./instrument";
+import type { Part } from "./part";
+import type { ReadingWords } from "./readingWords";
+import type { Repair } from "./repair";
+
+/** The trade's knowledge as loaded from content: every entry by its id, in the order of the files. */
+export type Vocabulary = Readonly<{
+  instruments: ReadonlyMap<string, Instrument>;
+  parts: ReadonlyMap<string, Part>;
+  checks: ReadonlyMap<string, Check>;
+  causes: ReadonlyMap<string, Cause>;
+  repairs: ReadonlyMap<string, Repair>;
+  cautions: ReadonlyMap<string, Caution>;
+  words: ReadingWords;
+  instrumentTree: Taxonomy;
+  partTree: Taxonomy;
+}>;
