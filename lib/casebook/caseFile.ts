@@ -1,0 +1,87 @@
+import { z } from "zod";
+import { idSchema, minutesSchema } from "../vocabulary/words";
+import { partRefSchema } from "./partRef";
+import { stepSchema } from "./step";
+
+/** A calendar day, checked to exist: 31 February is refused. */
+export const daySchema = z.iso.date({
+  error: "a day that exists, written year-month-day, such as 2026-03-09",
+});
+
+const moneySchema = z.number().min(0).max(1_000_000);
+const lineSchema = z.string().trim().min(1).max(300);
+
+/** Why it did not work, on which part, and in which role. */
+export const caseCauseSchema = z.looseObject({
+  cause: idSchema,
+  part: partRefSchema.optional(),
+  role: z.enum(["root", "contributing", "brought-on"]),
+  note: z.string().trim().max(2000).optional(),
+});
+
+/** What a repair did to the instrument that it should not have, and who paid for it. */
+export const harmSchema = z.looseObject({
+  repair: idSchema,
+  part: partRefSchema.optional(),
+  what: lineSchema,
+  minutes: minutesSchema.default(0),
+  paidBy: z.enum(["shop", "customer"]),
+});
+
+/**
+ * The front matter of a case file: an open bench sheet (`status: open`) or a finished case.
+ * Fields that it does not name are kept as they are. The Markdown below it is the story.
+ */
+export const caseFieldsSchema = z.looseObject({
+  id: idSchema,
+  title: z.string().trim().min(3).max(120),
+  status: z.enum(["open", "closed"]),
+  demo: z.boolean().default(false),
+  instrument: idSchema,
+  maker: z.string().trim().max(80).optional(),
+  model: z.string().trim().max(80).optional(),
+  received: daySchema,
+  closed: daySchema.optional(),
+  complaint: z.string().trim().min(1).max(2000),
+  arrival: z.array(lineSchema).default([]),
+  firstThought: idSchema.optional(),
+  path: z.array(stepSchema).max(200).default([]),
+  causes: z.array(caseCauseSchema).max(12).default([]),
+  outcome: z.enum(["fixed", "improved", "not-fixed", "declined"]).optional(),
+  minutes: minutesSchema.optional(),
+  quoted: z.looseObject({ minutes: minutesSchema, price: moneySchema }).optional(),
+  charge: moneySchema.optional(),
+  swallowed: z.looseObject({ minutes: minutesSchema, money: moneySchema }).optional(),
+  harms: z.array(harmSchema).max(20).default([]),
+  lessons: z.array(lineSchema).max(10).default([]),
+});
+
+/** What a finished case must say beyond a bench sheet. */
+export const caseSchema = caseFieldsSchema.superRefine((fields, context) => {
+  const demand = (holds: boolean, path: string, message: string) => {
+    if (!holds) context.addIssue({ code: "custom", path: [path], message, input: fields[path] });
+  };
+  if (fields.closed !== undefined) {
+    demand(fields.closed >= fields.received, "closed", "a day no earlier than the day it was received");
+  }
+  if (fields.status === "open") return;
+  demand(
+    fields.closed !== undefined,
+    "closed",
+    "the day the job was closed (or status: open while it lasts)",
+  );
+  demand(fields.outcome !== undefined, "outcome", "how it ended: fixed, improved, not-fixed or declined");
+  demand(fields.minutes !== undefined, "minutes", "the minutes that the job took");
+  demand(
+    fields.outcome === "declined" || fields.causes.some(({ role }) => role === "root"),
+    "causes",
+    "at least one cause with role: root",
+  );
+});
+
+export type CaseFields = z.infer<typeof caseFieldsSchema>;
+export type CaseCause = z.infer<typeof caseCauseSchema>;
+export type Harm = z.infer<typeof harmSchema>;
+
+/** A case as held in memory: its front matter, its story and the file it came from. */
+export type Case = CaseFields & Readonly<{ story: string; file: string }>;

@@ -1,0 +1,66 @@
+import { lstatSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { ContentProblem } from "../document/contentProblem";
+import { longestFile } from "../document/readFrontMatter";
+import type { Vocabulary } from "../vocabulary/vocabulary";
+import type { Case } from "./caseFile";
+import { type CaseReading, readCase } from "./readCase";
+
+/** All cases by id, and what was set aside because it could not be read. */
+export type Casebook = Readonly<{ cases: ReadonlyMap<string, Case>; problems: readonly ContentProblem[] }>;
+
+/**
+ * Loads every `.md` file of the cases folder. A broken file is set aside with its problems and never hides the good ones;
+ * a file that leads out of the folder by a link is not followed; of two files with one id the first by name is kept.
+ *
+ * @param folder the cases folder; one that does not exist is an empty casebook
+ */
+export function loadCasebook(folder: string, vocabulary: Vocabulary): Casebook {
+  const cases = new Map<string, Case>();
+  const problems: ContentProblem[] = [];
+  for (const file of caseFiles(folder)) {
+    const reading = readCaseFile(folder, file, vocabulary);
+    problems.push(...reading.problems);
+    if (!reading.case) continue;
+    const twin = cases.get(reading.case.id);
+    if (twin) {
+      const expected = `an id of its own (${twin.file} has it already)`;
+      problems.push({ file, line: 2, field: "id", received: `'${reading.case.id}'`, expected });
+    } else cases.set(reading.case.id, reading.case);
+  }
+  return { cases, problems };
+}
+
+/** Lists the case files of a folder by name, without those that editors and saves leave behind (`.name`, `name~`). */
+export function caseFiles(folder: string): string[] {
+  try {
+    return readdirSync(folder)
+      .filter((name) => name.endsWith(".md") && !name.startsWith("."))
+      .sort();
+  } catch (error) {
+    if (error instanceof Error && "code" in error && error.code === "ENOENT") return [];
+    throw error;
+  }
+}
+
+/** Reads one case file from disk; anything that keeps it from being read comes back as a problem, not as an exception. */
+export function readCaseFile(folder: string, file: string, vocabulary: Vocabulary): CaseReading {
+  const fault = (received: string, expected: string): CaseReading => ({
+    case: undefined,
+    problems: [{ file, line: 0, field: "", received, expected }],
+  });
+  try {
+    const status = lstatSync(join(folder, file));
+    if (status.isSymbolicLink()) return fault("a link to elsewhere", "the file itself in this folder");
+    if (!status.isFile()) return fault("a folder or device", "a Markdown file");
+    if (status.size > 4 * longestFile)
+      return fault(`${status.size} bytes`, `at most ${longestFile} characters a file`);
+    const text = new TextDecoder("utf-8", { fatal: true }).decode(readFileSync(join(folder, file)));
+    return readCase(text, file, vocabulary);
+  } catch (error) {
+    if (error instanceof TypeError) return fault("bytes that are not UTF-8", "the file saved as UTF-8 text");
+    if (error instanceof Error)
+      return fault(`a file that cannot be opened (${error.message})`, "leave to read it");
+    throw error;
+  }
+}
