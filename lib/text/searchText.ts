@@ -1,0 +1,40 @@
+import type { Query, SearchOptions, SearchResult } from "minisearch";
+import { searchOptions } from "./searchOptions";
+import type { TextIndex } from "./textIndex";
+
+/** A case found by text: its score (0 and up, only comparable within one search) and the index terms that matched. */
+export type TextHit = Readonly<{ id: string; score: number; terms: readonly string[] }>;
+
+/** Words of up to this many letters are not guessed at: a slip in so short a word could be anything. */
+const shortestFuzzy = 4;
+
+/**
+ * Searches the cases as one types: all words must be there, the last may be only begun, and a word that the casebook
+ * does not know is read as the nearest words that it does. Where nothing holds all the words, cases with some of them come.
+ *
+ * @returns hits by falling score, ties by id; every case has a chance only through words it holds, so an empty query finds none
+ */
+export function searchText(index: TextIndex, text: string): TextHit[] {
+  const words = searchOptions.tokenize(text).filter((word) => searchOptions.processTerm(word) !== null);
+  if (words.length === 0) return [];
+  const queries = words.map((word, position) => wordQuery(index, word, position === words.length - 1));
+  const all = run(index, { combineWith: "AND", queries });
+  return all.length > 0 || words.length === 1 ? all : run(index, { combineWith: "OR", queries });
+}
+
+function wordQuery({ terms }: TextIndex, word: string, isLast: boolean): Query {
+  const term = searchOptions.processTerm(word) ?? word;
+  const known = terms.has(term);
+  const options: SearchOptions = {
+    prefix: isLast,
+    fuzzy: !known && term.length >= shortestFuzzy ? (term.length > 6 ? 2 : 1) : false,
+  };
+  return { queries: [word], ...options };
+}
+
+function run({ search }: TextIndex, query: Query): TextHit[] {
+  return search
+    .search(query)
+    .map(({ id, score, terms }: SearchResult) => ({ id: String(id), score, terms }))
+    .sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
+}
