@@ -1,0 +1,99 @@
+import type { Phrase, PhraseIndex } from "./phraseIndex";
+import type { Token } from "./token";
+
+/** A phrase found among tokens: which of them it took (ascending) and how well, in units of term weight. */
+export type PhraseMatch<Meaning> = Readonly<{
+  phrase: Phrase<Meaning>;
+  tokens: readonly number[];
+  score: number;
+}>;
+
+/** Words that may stand between those of a phrase before they count as another matter. */
+const widestGap = 3;
+/** Share of a phrase's weight that may be missing when it has three terms or more. */
+const mayMiss = 0.3;
+/** What each word in between, a comma in between, and a wrong order take off. Chosen: see tests/lib/reading. */
+const gapCost = 0.06;
+const commaCost = 0.15;
+const orderCost = 0.1;
+
+/**
+ * Finds every phrase of the index in one sentence. A phrase matches when its words stand close together; typing slips
+ * are forgiven at a price, and one weak word of three or more may be missing.
+ *
+ * @param tokens one sentence
+ * @returns matches in no particular order; several may take the same tokens
+ */
+export function matchPhrases<Meaning>(
+  tokens: readonly Token[],
+  index: PhraseIndex<Meaning>,
+): PhraseMatch<Meaning>[] {
+  const places = new Map<string, Readonly<{ at: number; quality: number }>[]>();
+  const touched = new Set<number>();
+  for (const [at, token] of tokens.entries()) {
+    for (const { term, quality } of index.nearest(token.term)) {
+      places.set(term, [...(places.get(term) ?? []), { at, quality }]);
+      for (const phrase of index.byTerm.get(term) ?? []) touched.add(phrase);
+    }
+  }
+  const matches: PhraseMatch<Meaning>[] = [];
+  for (const number of touched) {
+    const phrase = index.phrases[number];
+    if (!phrase) continue;
+    const anchors = phrase.terms.flatMap((term) => places.get(term) ?? []).map(({ at }) => at);
+    for (const anchor of new Set(anchors)) {
+      const match = matchAt(phrase, anchor, tokens, places, index);
+      if (match) matches.push(match);
+    }
+  }
+  return matches;
+}
+
+/** The best reading of a phrase whose first token is `anchor`. */
+function matchAt<Meaning>(
+  phrase: Phrase<Meaning>,
+  anchor: number,
+  tokens: readonly Token[],
+  places: ReadonlyMap<string, readonly Readonly<{ at: number; quality: number }>[]>,
+  index: PhraseIndex<Meaning>,
+): PhraseMatch<Meaning> | undefined {
+  const last = reach(tokens, anchor, phrase.terms.length);
+  const taken: number[] = [];
+  let found = 0;
+  for (const term of phrase.terms) {
+    const free = (places.get(term) ?? []).filter(
+      ({ at }) => at >= anchor && at <= last && !taken.includes(at),
+    );
+    const best = free.reduce<(typeof free)[number] | undefined>(
+      (kept, place) => (kept === undefined || place.quality > kept.quality ? place : kept),
+      undefined,
+    );
+    if (!best) continue;
+    taken.push(best.at);
+    found += index.weightOf(term) * best.quality;
+  }
+  const ordered = [...taken].sort((a, b) => a - b);
+  if (ordered[0] !== anchor) return undefined;
+  const missing = 1 - taken.length / phrase.terms.length;
+  const missingWeight = 1 - found / phrase.weight;
+  if (missing > 0 && (phrase.terms.length < 3 || missingWeight > mayMiss)) return undefined;
+  const end = ordered.at(-1) ?? anchor;
+  const between = tokens
+    .slice(anchor + 1, end + 1)
+    .filter((token, offset) => !taken.includes(anchor + 1 + offset) && !token.filler);
+  const commas = tokens.slice(anchor + 1, end + 1).filter((token) => token.breakBefore === "clause").length;
+  const wrongOrder = taken.some((at, position) => position > 0 && at < (taken[position - 1] ?? at));
+  const cost = between.length * gapCost + commas * commaCost + (wrongOrder ? orderCost : 0);
+  return { phrase, tokens: ordered, score: found * Math.max(0.3, 1 - cost) };
+}
+
+/** The last token that a phrase beginning at `anchor` may still take. */
+function reach(tokens: readonly Token[], anchor: number, length: number): number {
+  let allowed = length + widestGap;
+  let at = anchor;
+  while (at + 1 < tokens.length && allowed > 0) {
+    at++;
+    if (!tokens[at]?.filler) allowed--;
+  }
+  return at;
+}

@@ -1,0 +1,87 @@
+import type { PartRef } from "../casebook/partRef";
+import type { Vocabulary } from "../vocabulary/vocabulary";
+import { chooseMatches } from "./chooseMatches";
+import { matchPhrases } from "./matchPhrases";
+import type { Reader } from "./reader";
+import { findSequences } from "./sequences";
+import type { Token } from "./token";
+
+/** A part spoken of: which, and the tokens that say so. */
+export type Mention = Readonly<{ ref: PartRef; first: number; last: number }>;
+
+/**
+ * Finds the parts that a sentence speaks of: by name ("bell stem"), by name and number ("3rd valve", "casing no 2"),
+ * by number alone ("the 2nd": the instrument's first numbered part), and their siblings ("the other two").
+ *
+ * @param countedPart the numbered part that a bare number means on this instrument, if any
+ */
+export function findMentions(
+  tokens: readonly Token[],
+  reader: Reader,
+  countedPart: string | undefined,
+): Mention[] {
+  const { vocabulary } = reader;
+  const named = chooseMatches(matchPhrases(tokens, reader.parts), ({ score, tokens: at }) =>
+    isTight(at) ? score : 0,
+  );
+  const usedPlaces = new Set<number>();
+  const mentions = named.map((match): Mention => {
+    const part = match.phrase.meaning;
+    const first = match.tokens[0] ?? 0;
+    const last = match.tokens.at(-1) ?? first;
+    if (!vocabulary.parts.get(part)?.numbered) return { ref: { part, others: false }, first, last };
+    const at = placeBeside(tokens, first, last);
+    if (at === undefined) return { ref: { part, others: false }, first, last };
+    usedPlaces.add(at);
+    const place = tokens[at]?.place;
+    return {
+      ref: { part, others: false, ...(place === undefined ? {} : { place }) },
+      first: Math.min(first, at),
+      last: Math.max(last, at),
+    };
+  });
+  if (countedPart !== undefined) {
+    for (const [at, token] of tokens.entries()) {
+      if (token.place === undefined || usedPlaces.has(at) || !isOrdinal(token)) continue;
+      mentions.push({ ref: { part: countedPart, place: token.place, others: false }, first: at, last: at });
+    }
+    for (const { first, last } of findSequences(tokens, reader.sequences, ["others"])) {
+      mentions.push({ ref: { part: countedPart, others: true }, first, last });
+    }
+  }
+  return mentions.sort((a, b) => a.first - b.first);
+}
+
+/** The numbered part that a bare number means: the first that the instrument or its family counts. */
+export function findCountedPart(
+  { instruments }: Vocabulary,
+  instrument: string | undefined,
+): string | undefined {
+  let node = instrument === undefined ? undefined : instruments.get(instrument);
+  while (node) {
+    const [part] = Object.keys(node.places);
+    if (part !== undefined) return part;
+    node = node.parent === undefined ? undefined : instruments.get(node.parent);
+  }
+  return undefined;
+}
+
+const isTight = (at: readonly number[]) => (at.at(-1) ?? 0) - (at[0] ?? 0) < at.length + 1;
+const isOrdinal = (token: Token) => !/^\d+$/.test(token.text);
+
+/** "3rd valve", "valve 3", "valve no 3", "2nd and 3rd valve": the counting token beside a named part. */
+function placeBeside(tokens: readonly Token[], first: number, last: number): number | undefined {
+  const near = [first - 1, last + 1, last + 2, first - 2].filter((at) => {
+    const from = Math.min(at, first);
+    const crossed = tokens
+      .slice(from + 1, Math.max(at, last) + 1)
+      .some((token) => token.breakBefore !== "none");
+    return !crossed && tokens[at]?.place !== undefined;
+  });
+  const [nearest] = near;
+  if (nearest === undefined) return undefined;
+  const distance = nearest < first ? first - nearest : nearest - last;
+  const between = tokens[nearest < first ? nearest + 1 : last + 1];
+  if (distance === 2 && !(between !== undefined && between.text.length <= 6)) return undefined;
+  return nearest;
+}

@@ -1,0 +1,77 @@
+import { editDistance } from "../document/editDistance";
+import { type PreparedWords, splitTokens } from "./token";
+
+/** A phrase of the vocabulary as terms without fillers, with what it means. */
+export type Phrase<Meaning> = Readonly<{
+  terms: readonly string[];
+  text: string;
+  meaning: Meaning;
+  weight: number;
+}>;
+
+/** Phrases by their terms, with how telling each term is. */
+export type PhraseIndex<Meaning> = Readonly<{
+  phrases: readonly Phrase<Meaning>[];
+  byTerm: ReadonlyMap<string, readonly number[]>;
+  /** Inverse document frequency of a term over the meanings, natural logarithm; Spärck Jones 1972. */
+  weightOf: (term: string) => number;
+  /** Index terms that a word may be a slip of, with a quality of 1 (the word itself) down to .6. */
+  nearest: (term: string) => readonly Readonly<{ term: string; quality: number }>[];
+}>;
+
+/**
+ * Builds the index.
+ *
+ * @param entries each phrase with its meaning; `key` tells meanings apart
+ */
+export function buildPhraseIndex<Meaning>(
+  entries: Iterable<Readonly<{ text: string; meaning: Meaning; key: string }>>,
+  words: PreparedWords,
+): PhraseIndex<Meaning> {
+  const meanings = new Map<string, Set<string>>();
+  const bare: { terms: string[]; text: string; meaning: Meaning }[] = [];
+  const keys = new Set<string>();
+  for (const { text, meaning, key } of entries) {
+    const tokens = splitTokens(text.replaceAll("#", ".1"), words);
+    const telling = tokens.filter((token) => !token.filler);
+    const terms = [...new Set((telling.length > 0 ? telling : tokens).map((token) => token.term))];
+    if (terms.length === 0) continue;
+    bare.push({ terms, text, meaning });
+    keys.add(key);
+    for (const term of terms) meanings.set(term, (meanings.get(term) ?? new Set()).add(key));
+  }
+  const weightOf = (term: string) => Math.log(1 + keys.size / (meanings.get(term)?.size ?? 1));
+  const phrases = bare.map((phrase) => ({
+    ...phrase,
+    weight: phrase.terms.reduce((sum, term) => sum + weightOf(term), 0),
+  }));
+  const byTerm = new Map<string, number[]>();
+  for (const [index, { terms }] of phrases.entries()) {
+    for (const term of terms) byTerm.set(term, [...(byTerm.get(term) ?? []), index]);
+  }
+  return { phrases, byTerm, weightOf, nearest: buildNearest([...byTerm.keys()]) };
+}
+
+/** Shorter words than this are taken as they stand: one slip would make them any other word. */
+const shortestGuessed = 4;
+
+function buildNearest(terms: readonly string[]) {
+  const known = new Set(terms);
+  const remembered = new Map<string, readonly Readonly<{ term: string; quality: number }>[]>();
+  return (word: string) => {
+    if (known.has(word)) return [{ term: word, quality: 1 }];
+    const before = remembered.get(word);
+    if (before) return before;
+    const limit = word.length < shortestGuessed || /\d/.test(word) ? 0 : word.length < 8 ? 1 : 2;
+    const near =
+      limit === 0
+        ? []
+        : terms
+            .filter((term) => term.length >= shortestGuessed && term[0] === word[0])
+            .map((term) => ({ term, distance: editDistance(word, term, limit) }))
+            .filter(({ distance }) => distance <= limit)
+            .map(({ term, distance }) => ({ term, quality: distance === 1 ? 0.8 : 0.6 }));
+    if (remembered.size < 20_000) remembered.set(word, near);
+    return near;
+  };
+}

@@ -1,0 +1,210 @@
+import type { PartRef } from "../casebook/partRef";
+import { appliesTo } from "../vocabulary/appliesTo";
+import { chooseMatches } from "./chooseMatches";
+import { matchPhrases, type PhraseMatch } from "./matchPhrases";
+import { findCountedPart, findMentions, type Mention } from "./mentions";
+import { checkBearsOn, partForCheck } from "./partFit";
+import { readDenial } from "./readDenial";
+import type { OutcomeMeaning, Reader } from "./reader";
+import { readSound } from "./readSound";
+import { readSwap, type SwapRead } from "./readSwap";
+import { findScopes, type Scopes } from "./scopes";
+import { splitTokens, type Token } from "./token";
+
+/** A finding read from words. */
+export type FindingRead = Readonly<{
+  check: string;
+  outcome: string;
+  part: PartRef | undefined;
+  /** The words it was read from. */
+  from: string;
+  span: readonly [number, number];
+  absent: boolean;
+  doubtful: boolean;
+}>;
+
+/** A text as understood: findings and swap tests in the order of the text, and the words that nothing took up. */
+export type TextRead = Readonly<{
+  findings: readonly FindingRead[];
+  swaps: readonly SwapRead[];
+  notUnderstood: readonly string[];
+}>;
+
+/** The least that a reading must be worth, in units of term weight. Chosen: see tests/lib/reading. */
+const leastWorth = 1.5;
+const fitOfMentioned = 1.15;
+const fitOfCarried = 1;
+const fitOfNone = 0.9;
+const fitOfOther = 0.35;
+
+/**
+ * Reads a technician's text into findings: phrases of the vocabulary, their parts and numbers, what is denied or
+ * doubted, and the siblings ("the other two run free").
+ *
+ * @param instrument instrument id that bounds which checks make sense; undefined where it is not known
+ * Source: negation and its scope after Chapman et al. 2001 (NegEx) and Harkema et al. 2009 (ConText).
+ */
+export function readFindings(text: string, reader: Reader, instrument: string | undefined): TextRead {
+  const tokens = splitTokens(text, reader.words);
+  const countedPart = findCountedPart(reader.vocabulary, instrument);
+  const findings: FindingRead[] = [];
+  const swaps: SwapRead[] = [];
+  const notUnderstood: string[] = [];
+  let carried: PartRef | undefined;
+  for (const sentence of splitSentences(tokens)) {
+    const mentions = findMentions(sentence, reader, countedPart);
+    const scopes = findScopes(sentence, reader.sequences);
+    const used = new Set<number>();
+    const swap = readSwap(sentence, mentions, scopes, reader, text);
+    if (swap) {
+      swaps.push(swap.read);
+      for (const token of swap.tokens) used.add(token);
+    }
+    const open = (match: PhraseMatch<OutcomeMeaning>) => match.tokens.every((token) => !used.has(token));
+    const chosen = chooseMatches(matchPhrases(sentence, reader.outcomes).filter(open), (match) => {
+      const { check } = match.phrase.meaning;
+      if (!appliesTo(reader.vocabulary, check.families, instrument)) return 0;
+      const worth = match.score * partFit(match, mentions, scopes, carried, reader);
+      return worth >= leastWorth ? worth : 0;
+    });
+    for (const match of chosen) {
+      for (const token of match.tokens) used.add(token);
+    }
+    for (const match of chosen) {
+      const mention = nearestMention(match, mentions, scopes, reader);
+      if (mention && !mention.ref.others && mention.ref.place !== undefined) carried = mention.ref;
+      const finding = toFinding(match, mention, carried, sentence, scopes, used, reader, text);
+      if (finding) findings.push(finding);
+      else for (const token of match.tokens) used.delete(token);
+    }
+    for (const sound of readSound(sentence, mentions, scopes, used, reader, instrument, text)) {
+      findings.push(sound.finding);
+      for (const token of sound.tokens) used.add(token);
+    }
+    const lastMain = mentions.findLast(({ ref }) => !ref.others && ref.place !== undefined);
+    carried = lastMain?.ref ?? carried;
+    notUnderstood.push(...leftOver(sentence, used, mentions, scopes, text, reader));
+  }
+  return { findings: settleDoubles(findings, reader), swaps, notUnderstood };
+}
+
+function splitSentences(tokens: readonly Token[]): Token[][] {
+  const sentences: Token[][] = [];
+  for (const token of tokens) {
+    const current = sentences.at(-1);
+    if (!current || token.breakBefore === "sentence") sentences.push([token]);
+    else current.push(token);
+  }
+  return sentences;
+}
+
+function clauseMentions(match: PhraseMatch<OutcomeMeaning>, mentions: readonly Mention[], scopes: Scopes) {
+  const clause = scopes.clauseOf(match.tokens[0] ?? 0);
+  return mentions.filter(({ first }) => scopes.clauseOf(first) === clause);
+}
+
+function partFit(
+  match: PhraseMatch<OutcomeMeaning>,
+  mentions: readonly Mention[],
+  scopes: Scopes,
+  carried: PartRef | undefined,
+  { vocabulary }: Reader,
+): number {
+  const { check } = match.phrase.meaning;
+  const here = clauseMentions(match, mentions, scopes);
+  if (here.some(({ ref }) => checkBearsOn(vocabulary, check, ref.part))) return fitOfMentioned;
+  if (here.length > 0) return fitOfOther;
+  return carried && checkBearsOn(vocabulary, check, carried.part) ? fitOfCarried : fitOfNone;
+}
+
+function nearestMention(
+  match: PhraseMatch<OutcomeMeaning>,
+  mentions: readonly Mention[],
+  scopes: Scopes,
+  { vocabulary }: Reader,
+): Mention | undefined {
+  const start = match.tokens[0] ?? 0;
+  const distance = ({ first, last }: Mention) => Math.max(0, first - start, start - last);
+  return clauseMentions(match, mentions, scopes)
+    .filter(({ ref }) => checkBearsOn(vocabulary, match.phrase.meaning.check, ref.part))
+    .sort((a, b) => Number(numberless(a)) - Number(numberless(b)) || distance(a) - distance(b))[0];
+}
+
+const numberless = ({ ref }: Mention) => ref.place === undefined && !ref.others;
+
+function toFinding(
+  match: PhraseMatch<OutcomeMeaning>,
+  mention: Mention | undefined,
+  carried: PartRef | undefined,
+  sentence: readonly Token[],
+  scopes: Scopes,
+  used: ReadonlySet<number>,
+  { vocabulary }: Reader,
+  text: string,
+): FindingRead | undefined {
+  const { check, outcome } = match.phrase.meaning;
+  const first = match.tokens[0] ?? 0;
+  const last = match.tokens.at(-1) ?? first;
+  const denial = scopes.deniedBy(first, last, used);
+  const meant = denial ? readDenial(check, outcome) : outcome.id;
+  if (meant === undefined) return undefined;
+  const spoken =
+    mention?.ref ?? (carried && checkBearsOn(vocabulary, check, carried.part) ? carried : undefined);
+  const from = sentence[denial ? Math.min(denial.first, first) : first]?.start ?? 0;
+  const to = sentence[denial ? Math.max(denial.last, last) : last]?.end ?? 0;
+  return {
+    check: check.id,
+    outcome: meant,
+    part: spoken && partForCheck(vocabulary, check, spoken),
+    from: text.slice(from, to),
+    span: [from, to],
+    absent: denial !== undefined,
+    doubtful: scopes.isDoubted(first),
+  };
+}
+
+/** One finding a check and part: on a scale the worst that was said, elsewhere what was said first without doubt. */
+function settleDoubles(findings: readonly FindingRead[], { vocabulary }: Reader): FindingRead[] {
+  const kept = new Map<string, FindingRead>();
+  for (const finding of findings) {
+    const key = `${finding.check} ${finding.part?.others ? "other" : ""} ${finding.part?.place ?? ""}`;
+    const before = kept.get(key);
+    const check = vocabulary.checks.get(finding.check);
+    const rank = (one: FindingRead) =>
+      check?.ordered && check.normal ? check.outcomes.findIndex(({ id }) => id === one.outcome) : 0;
+    if (!before || (before.doubtful && !finding.doubtful) || rank(finding) > rank(before))
+      kept.set(key, finding);
+  }
+  return [...kept.values()].sort((a, b) => a.span[0] - b.span[0]);
+}
+
+/** Runs of words that nothing took up: neither a finding, nor a part, nor one of the small words. */
+function leftOver(
+  sentence: readonly Token[],
+  used: ReadonlySet<number>,
+  mentions: readonly Mention[],
+  scopes: Scopes,
+  text: string,
+  reader: Reader,
+): string[] {
+  const explained = (at: number, token: Token) =>
+    used.has(at) ||
+    token.filler ||
+    scopes.isSmallWord(at) ||
+    mentions.some(({ first, last }) => at >= first && at <= last) ||
+    reader.instruments.byTerm.has(token.term);
+  const runs: Token[][] = [];
+  let open: Token[] | undefined;
+  for (const [at, token] of sentence.entries()) {
+    if (explained(at, token)) {
+      if (!token.filler) open = undefined;
+      continue;
+    }
+    if (open && token.breakBefore === "none") open.push(token);
+    else {
+      open = [token];
+      runs.push(open);
+    }
+  }
+  return runs.map((run) => text.slice(run[0]?.start ?? 0, run.at(-1)?.end ?? 0));
+}

@@ -1,0 +1,57 @@
+import type { Check, Outcome } from "../vocabulary/check";
+import type { Vocabulary } from "../vocabulary/vocabulary";
+import { buildPhraseIndex, type PhraseIndex } from "./phraseIndex";
+import { buildSequences, type Sequences } from "./sequences";
+import { type PreparedWords, prepareWords, splitTokens } from "./token";
+
+/** What a phrase of the checks means: this outcome of this check. */
+export type OutcomeMeaning = Readonly<{ check: Check; outcome: Outcome }>;
+
+/** Everything that reading shop language needs, built once from the vocabulary. */
+export type Reader = Readonly<{
+  vocabulary: Vocabulary;
+  words: PreparedWords;
+  outcomes: PhraseIndex<OutcomeMeaning>;
+  checks: PhraseIndex<string>;
+  parts: PhraseIndex<string>;
+  instruments: PhraseIndex<string>;
+  sequences: Sequences;
+}>;
+
+/** Builds the reader: phrase indexes over the vocabulary's labels and synonyms, and the small words. */
+export function buildReader(vocabulary: Vocabulary): Reader {
+  const words = prepareWords(vocabulary.words);
+  const named = (entries: Iterable<Readonly<{ id: string; label: string; synonyms: readonly string[] }>>) =>
+    buildPhraseIndex(
+      [...entries].flatMap(({ id, label, synonyms }) =>
+        [label, ...synonyms].map((text) => ({ text, meaning: id, key: id })),
+      ),
+      words,
+    );
+  return {
+    vocabulary,
+    words,
+    outcomes: buildPhraseIndex(outcomePhrases(vocabulary, words), words),
+    checks: named(vocabulary.checks.values()),
+    parts: named(vocabulary.parts.values()),
+    instruments: named(vocabulary.instruments.values()),
+    sequences: buildSequences(vocabulary.words, words),
+  };
+}
+
+/**
+ * Every way of saying an outcome: its synonyms; its label where that says enough by itself (two telling words or more);
+ * its label together with the name of its check.
+ */
+function* outcomePhrases(vocabulary: Vocabulary, words: PreparedWords) {
+  for (const check of vocabulary.checks.values()) {
+    for (const outcome of check.outcomes) {
+      const meaning = { check, outcome };
+      const key = `${check.id} ${outcome.id}`;
+      const telling = splitTokens(outcome.label, words).filter((token) => !token.filler).length;
+      const texts = [...outcome.synonyms, `${check.label} ${outcome.label}`];
+      if (telling >= 2) texts.push(outcome.label);
+      for (const text of texts) yield { text, meaning, key };
+    }
+  }
+}

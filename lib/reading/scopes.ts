@@ -1,0 +1,84 @@
+import { findSequences, type SequenceFound, type Sequences } from "./sequences";
+import type { Token } from "./token";
+
+/** How the small words of a sentence bear on what stands around them. */
+export type Scopes = Readonly<{
+  /** Number of the clause that a token stands in, from 0. */
+  clauseOf: (at: number) => number;
+  /** The words that deny the tokens from first to last, or undefined; words in `used` already belong to a finding. */
+  deniedBy: (first: number, last: number, used: ReadonlySet<number>) => SequenceFound | undefined;
+  isDoubted: (at: number) => boolean;
+  /** Words that say the thing is as it should be. */
+  sound: readonly SequenceFound[];
+  others: readonly SequenceFound[];
+  isSmallWord: (at: number) => boolean;
+}>;
+
+/** How far a denial reaches, in words. Source: NegEx, Chapman et al. 2001, section 2 (five words and the term itself). */
+const denialReach = 6;
+
+/** Finds the small words of a sentence and lays out their scopes. */
+export function findScopes(tokens: readonly Token[], sequences: Sequences): Scopes {
+  const find = (...kinds: Parameters<typeof findSequences>[2]) => findSequences(tokens, sequences, kinds);
+  const ends = find("endsScope");
+  const clauses = numberClauses(tokens, ends);
+  const clauseOf = (at: number) => clauses[at] ?? 0;
+  const before = find("deniesWhatFollows");
+  const after = find("deniesWhatPrecedes");
+  const doubts = find("doubts", "longAgo");
+  const joins = find("joinsDenied");
+  const sound = find("sound");
+  const others = find("others");
+  const small = new Set<number>();
+  for (const { first, last } of [
+    ...ends,
+    ...before,
+    ...after,
+    ...doubts,
+    ...joins,
+    ...others,
+    ...find("all", "swapJoins"),
+  ]) {
+    for (let at = first; at <= last; at++) small.add(at);
+  }
+  const free = (found: SequenceFound, used: ReadonlySet<number>) => {
+    for (let at = found.first; at <= found.last; at++) if (used.has(at)) return false;
+    return true;
+  };
+  /** "no dents, bends or lime": the denial runs on through a list that an "or" closes. */
+  const listed = (trigger: SequenceFound, at: number) =>
+    joins.some((join) => join.first > trigger.last && clauseOf(join.first) >= clauseOf(at)) &&
+    !ends.some((end) => end.first > trigger.last && end.first < at);
+  return {
+    clauseOf,
+    sound,
+    others,
+    deniedBy: (first, last, used) =>
+      before.findLast(
+        (trigger) =>
+          trigger.last < first &&
+          free(trigger, used) &&
+          ((clauseOf(trigger.first) === clauseOf(first) && first - trigger.last <= denialReach) ||
+            listed(trigger, first)),
+      ) ??
+      after.find(
+        (trigger) =>
+          trigger.first > last &&
+          free(trigger, used) &&
+          trigger.first - last <= denialReach &&
+          clauseOf(trigger.first) - clauseOf(last) <=
+            (tokens[trigger.first]?.breakBefore === "clause" ? 1 : 0),
+      ),
+    isDoubted: (at) => doubts.some(({ first }) => clauseOf(first) === clauseOf(at)),
+    isSmallWord: (at) => small.has(at),
+  };
+}
+
+/** A clause ends at a comma, colon, bracket or dash, and before a word such as "but". */
+function numberClauses(tokens: readonly Token[], ends: readonly SequenceFound[]): number[] {
+  let clause = 0;
+  return tokens.map((token, at) => {
+    if (at > 0 && (token.breakBefore === "clause" || ends.some(({ first }) => first === at))) clause++;
+    return clause;
+  });
+}
