@@ -1,0 +1,32 @@
+import { normaliseLogs, type Posterior } from "./posterior";
+
+/** Weight of the findings' opinion and of the like cases' opinion. Chosen: see `evaluate --casebook`. */
+const weightOfFindings = 0.9;
+const weightOfCases = 0.35;
+
+/**
+ * Joins what the findings say with what the like cases say: a log-linear pool.
+ * log P(c) = a log P_findings(c) + b log P_cases(c) + constant; none of these keeps its standing with the findings.
+ *
+ * @param findings opinion by the findings
+ * @param cases opinion by the like cases, in the same order of causes
+ * @returns probabilities adding up to 1; a cause that the findings hold impossible stays at 0
+ * Source: logarithmic opinion pool, Genest & Zidek 1986.
+ */
+export function poolOpinions(findings: Posterior, cases: Float64Array): Posterior {
+  const logs = findings.causes.map((probability, row) =>
+    probability === 0
+      ? Number.NEGATIVE_INFINITY
+      : weightOfFindings * Math.log(probability) + weightOfCases * Math.log(Math.max(cases[row] ?? 0, 1e-6)),
+  );
+  const mean = findings.causes.reduce(
+    (sum, p, row) => sum + p * Math.log(Math.max(cases[row] ?? 0, 1e-6)),
+    0,
+  );
+  const held = 1 - findings.noneFits;
+  const typical = held > 0 ? mean / held : 0;
+  return normaliseLogs(
+    logs,
+    weightOfFindings * Math.log(Math.max(findings.noneFits, 1e-12)) + weightOfCases * typical,
+  );
+}
