@@ -1,0 +1,11 @@
+import { openBench } from "@/lib/consult/openBench";
+import { formatProblem } from "@/lib/document/contentProblem";
+
+const { casebook, bench, problems } = openBench(process.env);
+const { instruments, checks, causes, repairs, cautions } = bench.vocabulary;
+for (const problem of problems) process.stdout.write(`${formatProblem(problem)}\n`);
+process.stderr.write(
+  `${casebook.cases.size} cases, ${instruments.size} instruments, ${checks.size} checks, ${causes.size} causes, ` +
+    `${repairs.size} repairs, ${cautions.size} cautions; ${problems.length} problems\n`,
+);
+process.exitCode = problems.length > 0 ? 1 : 0;

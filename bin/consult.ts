@@ -1,0 +1,34 @@
+import { readFileSync } from "node:fs";
+import { z } from "zod";
+import { consult } from "@/lib/consult/consult";
+import { openBench } from "@/lib/consult/openBench";
+import { problemSchema } from "@/lib/consult/problem";
+import { formatProblem } from "@/lib/document/contentProblem";
+import { explainIssues } from "@/lib/document/explainIssues";
+import { fail } from "./fail";
+
+const usage =
+  "usage: npm run -s consult -- FILE.json   (- reads standard input; a list of problems gives a list of answers)";
+const [file, ...rest] = process.argv.slice(2);
+if (file === undefined || rest.length > 0) fail(2, usage);
+
+const data = readJson(file);
+const problems = Array.isArray(data) ? z.array(problemSchema).safeParse(data) : problemSchema.safeParse(data);
+if (!problems.success) {
+  const place = { file: file === "-" ? "standard input" : file, lineOf: () => 0 };
+  fail(1, explainIssues(problems.error.issues, data, place).map(formatProblem).join("; "));
+}
+const { bench } = openBench(process.env);
+const answer = Array.isArray(problems.data)
+  ? problems.data.map((problem) => consult(problem, bench))
+  : consult(problems.data, bench);
+process.stdout.write(`${JSON.stringify(answer, null, 2)}\n`);
+
+function readJson(name: string): unknown {
+  try {
+    const text = readFileSync(name === "-" ? 0 : name, "utf8");
+    return JSON.parse(text);
+  } catch (error) {
+    return fail(1, `${name}: ${error instanceof Error ? error.message : String(error)}; give a JSON file`);
+  }
+}

@@ -1,0 +1,48 @@
+import { CauseModel, type CausePrior, type FindingKind } from "../diagnosis/causeModel";
+import { frequencyOf } from "../diagnosis/frequencyWords";
+import type { Cause } from "../vocabulary/cause";
+import type { Check } from "../vocabulary/check";
+import type { Vocabulary } from "../vocabulary/vocabulary";
+import { findingKey } from "./keyFindings";
+
+/** Jobs in which each kind of cause is met while the rarest is met once. Chosen. */
+const jobsOf = { "very common": 12, common: 5, uncommon: 2, rare: 0.8 } as const;
+/** How likely a sound outcome is where a cause has nothing to do with a check. Chosen. */
+const soundByChance = 0.85;
+
+/** Builds the model of the handbook alone: causes by how common they are, tell-tales by their frequency words. */
+export function causeModelOf(vocabulary: Vocabulary): CauseModel {
+  const causes = [...vocabulary.causes.values()].map(
+    (cause): CausePrior => ({ id: cause.id, jobs: jobsOf[cause.howCommon], tellTales: tellTalesOf(cause) }),
+  );
+  return new CauseModel(causes, findingKinds(vocabulary));
+}
+
+/** Every finding key with its outcomes: each check on the troubled part, and on its siblings where the part is numbered. */
+export function findingKinds({ checks, parts }: Vocabulary): FindingKind[] {
+  return [...checks.values()].flatMap((check) => {
+    const kind = (others: boolean): FindingKind => ({
+      key: findingKey(check.id, others),
+      outcomes: check.outcomes.map(({ id }) => id),
+      background: backgroundOf(check),
+    });
+    return check.parts.some((part) => parts.get(part)?.numbered) ? [kind(false), kind(true)] : [kind(false)];
+  });
+}
+
+function backgroundOf({ outcomes, normal }: Check): number[] {
+  if (normal === undefined) return outcomes.map(() => 1 / outcomes.length);
+  const amiss = (1 - soundByChance) / (outcomes.length - 1);
+  return outcomes.map(({ id }) => (id === normal ? soundByChance : amiss));
+}
+
+function tellTalesOf({ findings, others }: Cause): Map<string, Map<string, number>> {
+  const told = new Map<string, Map<string, number>>();
+  for (const [entries, sibling] of [[findings, false] as const, [others, true] as const]) {
+    for (const [check, words] of Object.entries(entries)) {
+      const numbers = Object.entries(words).map(([outcome, word]) => [outcome, frequencyOf[word]] as const);
+      told.set(findingKey(check, sibling), new Map(numbers));
+    }
+  }
+  return told;
+}

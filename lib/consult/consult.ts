@@ -1,0 +1,133 @@
+import { entropyBits } from "../diagnosis/entropy";
+import { poolOpinions } from "../diagnosis/poolOpinions";
+import { defaultNonePrior, type Posterior, weighCauses } from "../diagnosis/posterior";
+import { voteOfCases } from "../diagnosis/voteOfCases";
+import { estimateMinutes } from "../estimate/estimateMinutes";
+import { appliesTo } from "../vocabulary/appliesTo";
+import type { Answer } from "./answer";
+import type { Bench } from "./bench";
+import { causeShares } from "./causeShares";
+import { keyFindings } from "./keyFindings";
+import { listCauses } from "./listCauses";
+import { listNextChecks } from "./listNextChecks";
+import { listWarnings } from "./listWarnings";
+import type { Problem } from "./problem";
+import { findSimilarCases, showSimilarCases } from "./similarCases";
+import { type Understanding, understandProblem } from "./understandProblem";
+
+export type ConsultOptions = Readonly<{
+  /** A case to leave out as if it had never happened, for asking about itself. The model must not have learned it either. */
+  without?: string;
+}>;
+
+/** How many like cases vote, and how many are shown. Chosen. */
+const voters = 25;
+const shown = 8;
+/** Probability of "none of these" where nothing that was said bears on any cause. Chosen. */
+const nothingUnderstood = 0.9;
+/** How much a whole text of words that nobody understood adds to the prior of "none of these". Chosen. */
+const strangeWords = 0.3;
+
+/**
+ * Answers the one question asked of the engine: what is like it, what is it, what to check next, what not to do yet.
+ * A pure function of bench and problem.
+ *
+ * @returns causes by falling probability (ties by id), which with `noneFits` add up to 1 before the list is cut; see `Answer`
+ */
+export function consult(problem: Problem, bench: Bench, { without }: ConsultOptions = {}): Answer {
+  const understanding = understandProblem(problem, bench.reader);
+  const { instrument, findings } = understanding;
+  const known = instrument === undefined ? undefined : bench.vocabulary.instruments.get(instrument);
+  const keyed = keyFindings(findings, bench.vocabulary);
+  const retrieved = findSimilarCases(bench, problem, understanding, keyed, voters, without);
+  const belief = weigh(bench, understanding, keyed, retrieved);
+  const causes = listCauses(bench, belief, keyed, retrieved);
+  const similar = showSimilarCases(bench, retrieved.slice(0, shown));
+  const estimate = estimateMinutes(
+    retrieved
+      .slice(0, shown + 4)
+      .flatMap(({ case: kase, similarity }) =>
+        kase.minutes === undefined ? [] : [{ minutes: kase.minutes, weight: similarity ** 4 }],
+      ),
+  );
+  return {
+    ...(problem.id === undefined ? {} : { id: problem.id }),
+    instrument: known ? { id: known.id, label: known.label, outside: known.outside } : null,
+    understood: findings.map(({ shown: finding }) => finding),
+    notUnderstood: understanding.notUnderstood,
+    causes,
+    noneFits: belief.noneFits,
+    similar,
+    nextChecks: listNextChecks(bench, belief, keyed, instrument),
+    warnings: listWarnings(bench, causes, instrument),
+    estimate: estimate && findings.length > 0 ? { minutes: pick(estimate), cases: estimate.cases } : null,
+    gauging: understanding.gauging,
+    swap: understanding.swap,
+    remarks: [...understanding.remarks, ...remarksOn(bench, belief, known, findings.length)],
+  };
+}
+
+type Known = ReturnType<Bench["vocabulary"]["instruments"]["get"]>;
+
+function weigh(
+  bench: Bench,
+  { instrument, findings, notUnderstood }: Understanding,
+  keyed: ReturnType<typeof keyFindings>,
+  retrieved: ReturnType<typeof findSimilarCases>,
+): Posterior {
+  const { vocabulary, model } = bench;
+  const outside = instrument !== undefined && vocabulary.instruments.get(instrument)?.outside === true;
+  const possible = (id: string) =>
+    !outside && appliesTo(vocabulary, vocabulary.causes.get(id)?.families ?? [], instrument);
+  const strange = notUnderstood.length / (notUnderstood.length + findings.length || 1);
+  const doubtful = new Set(
+    [...keyed].filter(([, finding]) => "shown" in finding && isDoubtful(finding.shown)).map(([key]) => key),
+  );
+  const outcomes = new Map([...keyed].map(([key, { outcome }]) => [key, outcome]));
+  const nonePrior = defaultNonePrior + strangeWords * strange ** 2;
+  const byFindings = weighCauses(model, outcomes, { possible, nonePrior, doubtful });
+  const prior = weighCauses(model, new Map(), { possible }).causes;
+  const votes = retrieved.map(({ case: kase, similarity }) => ({
+    similarity,
+    causes: causeShares(kase.causes),
+  }));
+  const pooled = poolOpinions(byFindings, voteOfCases(model.causes, prior, votes));
+  if (findings.length > 0 || outside) return pooled;
+  const held = 1 - pooled.noneFits;
+  const scale = held > 0 ? (1 - nothingUnderstood) / held : 0;
+  return { causes: pooled.causes.map((p) => p * scale), noneFits: 1 - held * scale };
+}
+
+const isDoubtful = (shownFinding: unknown) =>
+  typeof shownFinding === "object" &&
+  shownFinding !== null &&
+  "doubtful" in shownFinding &&
+  shownFinding.doubtful === true;
+
+const pick = ({ p50, p80, p95 }: Readonly<{ p50: number; p80: number; p95: number }>) => ({
+  p50: Math.round(p50),
+  p80: Math.round(p80),
+  p95: Math.round(p95),
+});
+
+/** Share of the uncertainty that must be gone before the answer counts as more than a guess. Chosen. */
+const telling = 0.15;
+
+function remarksOn(bench: Bench, belief: Posterior, known: Known, found: number): string[] {
+  if (known?.outside) {
+    return [
+      `${known.label} lies outside this handbook: it covers brass and woodwind instruments that a band repair shop mends.`,
+    ];
+  }
+  if (found === 0) return ["Nothing here bears on a cause yet: say what the instrument does, or tap it."];
+  const causes = [...belief.causes, belief.noneFits];
+  const left = entropyBits(causes) / Math.log2(causes.length);
+  const remarks: string[] = [];
+  if (left > 1 - telling) remarks.push("Little is known yet: the causes lie close together.");
+  if (bench.cases.size < 10) {
+    remarks.push(
+      `Only ${bench.cases.size} finished cases stand behind this: it rests on the handbook's words.`,
+    );
+  }
+  return remarks;
+}

@@ -1,0 +1,27 @@
+import { existsSync } from "node:fs";
+import { type ContentFolders, contentFolders } from "../casebook/contentFolder";
+import { type Casebook, loadCasebook } from "../casebook/loadCasebook";
+import type { ContentProblem } from "../document/contentProblem";
+import { loadVocabulary } from "../vocabulary/loadVocabulary";
+import { type Bench, buildBench } from "./bench";
+
+/** A bench with the content it was built from and everything in it that could not be read. */
+export type OpenBench = Readonly<{
+  folders: ContentFolders;
+  casebook: Casebook;
+  bench: Bench;
+  problems: readonly ContentProblem[];
+}>;
+
+/** Loads the content and derives the bench from it. */
+export function openBench(environment: Readonly<Record<string, string | undefined>>): OpenBench {
+  const folders = contentFolders(environment, existsSync);
+  const { vocabulary, problems } = loadVocabulary(folders.vocabulary);
+  const casebook = loadCasebook(folders.cases, vocabulary);
+  return {
+    folders,
+    casebook,
+    bench: buildBench(vocabulary, casebook),
+    problems: [...problems, ...casebook.problems],
+  };
+}

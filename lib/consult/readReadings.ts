@@ -1,0 +1,216 @@
+import { formatPartRef, type PartRef } from "../casebook/partRef";
+import { readSwaps, type SwapReading } from "../diagnosis/swaps/readSwaps";
+import type { SwapObservation } from "../diagnosis/swaps/swapObservation";
+import { clearance } from "../gauging/clearance";
+import { ovality } from "../gauging/ovality";
+import { plugBracket } from "../gauging/plugBracket";
+import { readLength } from "../gauging/readLength";
+import { reduction } from "../gauging/reduction";
+import type { Check, Outcome } from "../vocabulary/check";
+import type { Vocabulary } from "../vocabulary/vocabulary";
+import type { GaugingResult, OvalityResult, SwapAnswer } from "./answer";
+import type { Finding } from "./finding";
+
+const mmPerThou = 0.0254;
+const mmPerInch = 25.4;
+
+/** Plug readings with the part understood; lengths still as written. */
+export type PlugReading = Readonly<{
+  part: PartRef;
+  passes: readonly string[];
+  stops: readonly string[];
+  reference?: Readonly<{ passes: readonly string[]; stops: readonly string[] }>;
+  piston?: Readonly<{ diameter: string; plusMinus?: string | undefined }>;
+}>;
+
+/** What readings came to: the numbers, and the findings that they answer by the vocabulary's bounds. */
+export type ReadingOf<Result> = Readonly<{ result: Result; findings: readonly Finding[] }>;
+
+/** Brackets a bore by plugs; against a reference and a piston where they were measured. */
+export function readPlugs(reading: PlugReading, vocabulary: Vocabulary): ReadingOf<GaugingResult> {
+  const flags: string[] = [];
+  const lengths = (texts: readonly string[]) => texts.flatMap((text) => lengthMm(text, flags) ?? []);
+  const bore = plugBracket({ passesMm: lengths(reading.passes), stopsMm: lengths(reading.stops) });
+  for (const { passedMm, stoppedMm } of bore.contradictions) {
+    flags.push(
+      `contradiction: ${inches(passedMm)} passed where ${inches(stoppedMm)} stopped; try both again`,
+    );
+  }
+  const part = formatPartRef(reading.part);
+  const findings: Finding[] = [];
+  let reductionThou: GaugingResult["reductionThou"] = null;
+  if (reading.reference) {
+    const { passes, stops } = reading.reference;
+    const reference = plugBracket({ passesMm: lengths(passes), stopsMm: lengths(stops) });
+    const reduced = reduction(bore, reference);
+    if (reduced.overMm !== null) {
+      reductionThou = {
+        low: thou(reduced.overMm),
+        high: reduced.underMm === null ? null : thou(reduced.underMm),
+      };
+    }
+    findings.push(...measuredFinding("reduction", reduced.overMm, reduced.underMm, reading.part, vocabulary));
+    if (reduced.standing === "undecided")
+      flags.push("undecided: the brackets overlap; try the plugs between");
+    flags.push(...reduced.missing.map((what) => `open: needs ${what}`));
+  }
+  let clearanceThou: GaugingResult["clearanceThou"] = null;
+  const diameterMm = reading.piston && lengthMm(reading.piston.diameter, flags);
+  if (reading.piston && diameterMm !== undefined) {
+    const plusMinusMm =
+      reading.piston.plusMinus === undefined ? 0 : (lengthMm(reading.piston.plusMinus, flags) ?? 0);
+    const { leastMm, mostMm, standing } = clearance(bore, { diameterMm, plusMinusMm });
+    clearanceThou = {
+      low: leastMm === null ? null : thou(leastMm),
+      high: mostMm === null ? null : thou(mostMm),
+      verdict: standing,
+    };
+    findings.push(...measuredFinding("clearance", leastMm, mostMm, reading.part, vocabulary));
+  }
+  const { lowMm, highMm } = bore;
+  return {
+    findings,
+    result: {
+      part,
+      lowMm,
+      highMm,
+      lowIn: lowMm === null ? null : round(lowMm / mmPerInch, 5),
+      highIn: highMm === null ? null : round(highMm / mmPerInch, 5),
+      reductionThou,
+      clearanceThou,
+      flags,
+    },
+  };
+}
+
+/** Fits an oval to diameters at several angles (degrees). */
+export function readDiameters(
+  part: PartRef,
+  readings: readonly Readonly<{ angle: number; diameter: string }>[],
+  vocabulary: Vocabulary,
+): ReadingOf<OvalityResult> {
+  const flags: string[] = [];
+  const known = readings.flatMap(({ angle, diameter }) => {
+    const diameterMm = lengthMm(diameter, flags);
+    return diameterMm === undefined ? [] : [{ angleDeg: angle, diameterMm }];
+  });
+  const fit = ovality(known);
+  if (fit.kind === "too few readings") {
+    flags.push(`too few readings: write ${fit.write}`);
+    return {
+      findings: [],
+      result: { part: formatPartRef(part), meanMm: null, ovalityThou: null, directionDeg: null, flags },
+    };
+  }
+  const spreadMm = 4 * fit.amplitudeMm;
+  return {
+    findings: measuredFinding("ovality", spreadMm, spreadMm, part, vocabulary),
+    result: {
+      part: formatPartRef(part),
+      meanMm: round(fit.meanMm, 5),
+      ovalityThou: thou(spreadMm),
+      directionDeg: fit.widestDeg === null ? null : round(fit.widestDeg, 1),
+      flags: [...flags, ...fit.notes],
+    },
+  };
+}
+
+/** One swap test with its parts understood. */
+export type SwapTest = Readonly<{
+  a: PartRef;
+  b: PartRef;
+  result: SwapObservation["result"];
+  where?: string | undefined;
+}>;
+
+/** Reads swap tests: which part is left in suspicion, and the finding that this answers. */
+export function readSwapTests(
+  tests: readonly SwapTest[],
+  vocabulary: Vocabulary,
+): ReadingOf<SwapAnswer | null> {
+  const pairs = tests.filter(({ a, b }) => formatPartRef(a) !== formatPartRef(b));
+  if (pairs.length === 0) return { result: null, findings: [] };
+  const reading = readSwaps(
+    pairs.map(({ a, b, result, where }) => ({
+      a: formatPartRef(a),
+      b: formatPartRef(b),
+      result,
+      ...(where ? { where } : {}),
+    })),
+  );
+  const next = reading.nextSwap;
+  return {
+    findings: swapFinding(reading, pairs, vocabulary),
+    result: {
+      suspects: reading.suspects.map(({ part, standing }) => ({ part, standing })),
+      nextSwap: next ? [next.a, next.b] : null,
+      contradictions: reading.contradictions.map(
+        ({ a, b, results }) => `${a} in ${b} was ${results.join(" and ")}: try it again`,
+      ),
+    },
+  };
+}
+
+function swapFinding(reading: SwapReading, tests: readonly SwapTest[], vocabulary: Vocabulary): Finding[] {
+  const suspects = reading.suspects.filter(({ standing }) => standing === "suspect").map(({ part }) => part);
+  const guests = tests.map(({ a }) => a).filter((ref) => suspects.includes(formatPartRef(ref)));
+  const hosts = tests.map(({ b }) => b).filter((ref) => suspects.includes(formatPartRef(ref)));
+  const tried = new Set(tests.map(({ a, b }) => `${formatPartRef(a)} ${formatPartRef(b)}`)).size;
+  if (tried < 2) return [];
+  const [guest] = guests;
+  const [host] = hosts;
+  const suspect =
+    reading.unsuited.length > 0 ? "pair" : guest && !host ? "guest" : host && !guest ? "host" : undefined;
+  const part = suspect === "guest" ? guest : (host ?? tests[0]?.b);
+  if (suspect === undefined || part === undefined) return [];
+  return answeringOutcome(vocabulary, "swap", (outcome) => outcome.measured?.suspect === suspect, part);
+}
+
+function measuredFinding(
+  reads: "reduction" | "clearance" | "ovality",
+  lowMm: number | null,
+  highMm: number | null,
+  part: PartRef,
+  vocabulary: Vocabulary,
+): Finding[] {
+  const within = ({ measured }: Outcome) => {
+    if (!measured || (measured.overThou === undefined && measured.underThou === undefined)) return false;
+    const over =
+      measured.overThou === undefined || (lowMm !== null && lowMm >= measured.overThou * mmPerThou);
+    const under =
+      measured.underThou === undefined || (highMm !== null && highMm <= measured.underThou * mmPerThou);
+    return over && under;
+  };
+  return answeringOutcome(vocabulary, reads, within, part);
+}
+
+function answeringOutcome(
+  { checks }: Vocabulary,
+  reads: NonNullable<Check["reads"]>,
+  holds: (outcome: Outcome) => boolean,
+  part: PartRef,
+): Finding[] {
+  const check = [...checks.values()].find((candidate) => candidate.reads === reads);
+  const outcome = check?.outcomes.find(holds);
+  return check && outcome ? [{ check: check.id, outcome: outcome.id, part }] : [];
+}
+
+function lengthMm(text: string, flags: string[]): number | undefined {
+  const read = readLength(text);
+  switch (read.kind) {
+    case "length":
+      return read.mm > 0 ? read.mm : undefined;
+    case "question":
+      flags.push(
+        `implausible unit: '${read.got}': ${read.why}; write ${read.could.map(({ write }) => write).join(" or ")}`,
+      );
+      return undefined;
+    case "unreadable":
+      flags.push(`unreadable: '${read.got}'; write ${read.write}`);
+      return undefined;
+  }
+}
+
+const round = (value: number, digits: number) => Number(value.toFixed(digits));
+const thou = (mm: number) => round(mm / mmPerThou, 2);
+const inches = (mm: number) => `${(mm / mmPerInch).toFixed(4).replace(/^0/, "")} in`;

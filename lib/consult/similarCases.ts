@@ -1,0 +1,108 @@
+import type { Case } from "../casebook/caseFile";
+import { explainMatch, type MatchShare } from "../similarity/explainMatch";
+import { retrieve } from "../similarity/retrieve";
+import type { Query } from "../similarity/row";
+import { searchText } from "../text/searchText";
+import type { Share, SimilarCase } from "./answer";
+import type { Bench } from "./bench";
+import { attributeNames } from "./caseAttributes";
+import type { Finding } from "./finding";
+import { parseFindingKey } from "./keyFindings";
+import type { Problem } from "./problem";
+import type { Understanding } from "./understandProblem";
+
+/** A case found to be like the problem, with what each attribute gave to its similarity. */
+export type RetrievedLike = Readonly<{ case: Case; similarity: number; explain: () => MatchShare[] }>;
+
+/** Finds the cases most like the problem, most alike first. */
+export function findSimilarCases(
+  bench: Bench,
+  problem: Problem,
+  { instrument, findings }: Understanding,
+  keyed: ReadonlyMap<string, Finding>,
+  k: number,
+  without: string | undefined,
+): RetrievedLike[] {
+  if (findings.length === 0 && !problem.says) return [];
+  const query: Query = {
+    values: { [attributeNames.instrument]: instrument },
+    findings: {
+      [attributeNames.findings]: Object.fromEntries([...keyed].map(([key, { outcome }]) => [key, outcome])),
+    },
+    ...textScores(bench, problem),
+  };
+  const excluded = without === undefined ? undefined : bench.table.rowOfId.get(without);
+  return retrieve(bench.table, query, {
+    k,
+    ...(excluded === undefined ? {} : { exclude: excluded }),
+  }).flatMap(({ row, id, similarity }) => {
+    const kase = bench.cases.get(id);
+    return kase ? [{ case: kase, similarity, explain: () => explainMatch(bench.table, query, row) }] : [];
+  });
+}
+
+/** BM25 of the problem's words against each case, scaled so that the best case has 1. */
+function textScores(bench: Bench, { says, evidence }: Problem): Pick<Query, "textScores"> {
+  const words = [says ?? "", ...evidence.map(({ check, found }) => `${check} ${found}`)].join(" ").trim();
+  const hits = searchText(bench.text, words);
+  const top = hits[0]?.score ?? 0;
+  if (top === 0) return {};
+  const scores = new Float64Array(bench.table.ids.length);
+  for (const { id, score } of hits) {
+    const row = bench.table.rowOfId.get(id);
+    if (row !== undefined) scores[row] = score / top;
+  }
+  return { textScores: { [attributeNames.words]: scores } };
+}
+
+/** Lays the like cases out for showing: what agrees, what differs, what is unknown, causes and lessons. */
+export function showSimilarCases({ vocabulary }: Bench, found: readonly RetrievedLike[]): SimilarCase[] {
+  return found.map(({ case: kase, similarity, explain }) => ({
+    case: kase.id,
+    title: kase.title,
+    instrument: vocabulary.instruments.get(kase.instrument)?.label ?? kase.instrument,
+    similarity,
+    shares: explain()
+      .filter(({ verdict }) => verdict !== "unknown-in-query")
+      .map((share) => showShare(share, vocabulary))
+      .sort((a, b) => b.share - a.share),
+    causes: kase.causes.map(({ cause, role }) => ({
+      cause,
+      role,
+      label: vocabulary.causes.get(cause)?.label ?? cause,
+    })),
+    lessons: kase.lessons,
+  }));
+}
+
+function showShare(match: MatchShare, vocabulary: Bench["vocabulary"]): Share {
+  const verdict =
+    match.verdict === "unknown-in-case" || match.verdict === "unknown-in-query" ? "unknown" : match.verdict;
+  const common = { verdict, share: match.share } as const;
+  const words = (value: unknown) => (typeof value === "string" ? value : "");
+  if (match.key !== undefined) {
+    const { check: id, others } = parseFindingKey(match.key);
+    const check = vocabulary.checks.get(id);
+    const outcome = (value: unknown) =>
+      check?.outcomes.find((one) => one.id === value)?.label ?? words(value);
+    const label = `${check?.label ?? id}${others ? ", the others" : ""}`;
+    return {
+      ...common,
+      attribute: match.key,
+      label,
+      here: outcome(match.queryValue),
+      there: outcome(match.caseValue),
+    };
+  }
+  if (match.attribute === attributeNames.instrument) {
+    const name = (value: unknown) => vocabulary.instruments.get(words(value))?.label ?? words(value);
+    return {
+      ...common,
+      attribute: match.attribute,
+      label: "Instrument",
+      here: name(match.queryValue),
+      there: name(match.caseValue),
+    };
+  }
+  return { ...common, attribute: match.attribute, label: "Words", here: "", there: "" };
+}

@@ -1,0 +1,153 @@
+import { formatPartRef, type PartRef } from "../casebook/partRef";
+import { readEvidence } from "../reading/readEvidence";
+import type { Reader } from "../reading/reader";
+import { type FindingRead, readFindings } from "../reading/readFindings";
+import { readInstrument } from "../reading/readInstrument";
+import { readPart } from "../reading/readPart";
+import type { GaugingResult, OvalityResult, SwapAnswer, UnderstoodFinding } from "./answer";
+import type { Finding } from "./finding";
+import type { Problem } from "./problem";
+import { readDiameters, readPlugs, readSwapTests, type SwapTest } from "./readReadings";
+
+/** A finding with where it came from, in words to show. */
+type SourcedFinding = Finding & Readonly<{ shown: UnderstoodFinding }>;
+
+/** A problem in the vocabulary's terms. */
+export type Understanding = Readonly<{
+  instrument: string | undefined;
+  findings: readonly SourcedFinding[];
+  notUnderstood: readonly string[];
+  gauging: readonly (GaugingResult | OvalityResult)[];
+  swap: SwapAnswer | null;
+  remarks: readonly string[];
+}>;
+
+/**
+ * Reads everything a problem brings: the instrument, the free text, the evidence, the readings and the swap tests.
+ * What the technician set down as evidence counts before what was read from the text on the same check and part.
+ */
+export function understandProblem(problem: Problem, reader: Reader): Understanding {
+  const { says = "", evidence, gauges, diameters, swaps, leaveOut } = problem;
+  const remarks: string[] = [];
+  const instrument =
+    (problem.instrument ? readInstrument(problem.instrument, reader) : undefined) ??
+    readInstrument(says, reader);
+  if (problem.instrument && instrument === undefined) {
+    remarks.push(`The instrument '${problem.instrument}' is not known here.`);
+  }
+  const show = showFinding(reader);
+  const text = readFindings(says, reader, instrument);
+  const left = new Set(leaveOut.map((words) => words.trim()));
+  const stays = ({ check, part }: FindingRead) =>
+    !left.has(check) && !(part && left.has(`${check} ${formatPartRef(part)}`));
+
+  const fromEvidence: SourcedFinding[] = [];
+  const notUnderstood = [...text.notUnderstood];
+  for (const words of evidence) {
+    const read = readEvidence(words, reader, instrument);
+    if (read) fromEvidence.push(show(read, "evidence", { from: read.from, absent: read.absent }));
+    else notUnderstood.push(`${words.check}: ${words.found}`);
+  }
+  const answered = new Set(fromEvidence.map(placeKey));
+  const fromText = text.findings
+    .filter((read) => stays(read) && !answered.has(placeKey(read)))
+    .map((read) => show(read, "says", read));
+
+  const gauging: (GaugingResult | OvalityResult)[] = [];
+  const measured: SourcedFinding[] = [];
+  const partOf = (words: string): PartRef | undefined => {
+    const part = readPart(words, reader, instrument);
+    if (!part) notUnderstood.push(words);
+    return part;
+  };
+  for (const gauge of gauges) {
+    const part = partOf(gauge.part);
+    if (!part) continue;
+    const { reference, piston, passes, stops } = gauge;
+    const { result, findings } = readPlugs(
+      { part, passes, stops, ...(reference ? { reference } : {}), ...(piston ? { piston } : {}) },
+      reader.vocabulary,
+    );
+    gauging.push(result);
+    measured.push(
+      ...findings.map((finding) => show(finding, "gauges", { from: `plugs in ${formatPartRef(part)}` })),
+    );
+  }
+  for (const { part: words, readings } of diameters) {
+    const part = partOf(words);
+    if (!part) continue;
+    const { result, findings } = readDiameters(part, readings, reader.vocabulary);
+    gauging.push(result);
+    measured.push(
+      ...findings.map((finding) => show(finding, "diameters", { from: `bore of ${formatPartRef(part)}` })),
+    );
+  }
+  const tests: SwapTest[] = [...text.swaps];
+  for (const { a: guest, b: host, result, where } of swaps) {
+    const [a, b] = [partOf(guest), partOf(host)];
+    if (a && b) tests.push({ a, b, result, where });
+  }
+  const swap = readSwapTests(tests, reader.vocabulary);
+  const swapWords = tests
+    .map(({ a, b, result }) => `${formatPartRef(a)} in ${formatPartRef(b)}: ${result}`)
+    .join("; ");
+  measured.push(...swap.findings.map((finding) => show(finding, "swaps", { from: swapWords })));
+  measured.push(
+    ...placesOfSwaps(tests, reader, instrument).map((read) => show(read, "swaps", { from: read.from })),
+  );
+
+  const spoken = [...fromEvidence, ...fromText];
+  const said = new Set(spoken.map(placeKey));
+  return {
+    instrument,
+    findings: [...spoken, ...measured.filter((finding) => !said.has(placeKey(finding)))],
+    notUnderstood,
+    gauging,
+    swap: swap.result,
+    remarks,
+  };
+}
+
+/** Where a swapped pair caught, in words, is a finding about the stroke. */
+function placesOfSwaps(
+  tests: readonly SwapTest[],
+  reader: Reader,
+  instrument: string | undefined,
+): FindingRead[] {
+  return tests.flatMap(({ where, result }) => {
+    if (where === undefined || result === "free") return [];
+    return readFindings(where, reader, instrument).findings.filter(
+      ({ check }) => reader.vocabulary.checks.get(check)?.reads !== undefined,
+    );
+  });
+}
+
+const placeKey = ({ check, part }: Finding) => `${check} ${part?.others ? "other" : (part?.place ?? "")}`;
+
+function showFinding({ vocabulary }: Reader) {
+  return (
+    finding: Finding,
+    source: UnderstoodFinding["source"],
+    words: Readonly<{ from: string; absent?: boolean; doubtful?: boolean; span?: readonly [number, number] }>,
+  ): SourcedFinding => {
+    const check = vocabulary.checks.get(finding.check);
+    const outcome = check?.outcomes.find(({ id }) => id === finding.outcome);
+    return {
+      check: finding.check,
+      outcome: finding.outcome,
+      part: finding.part,
+      shown: {
+        check: finding.check,
+        outcome: finding.outcome,
+        part: finding.part ? formatPartRef(finding.part) : null,
+        from: words.from,
+        checkLabel: check?.label ?? finding.check,
+        outcomeLabel: outcome?.label ?? finding.outcome,
+        absent: words.absent === true,
+        doubtful: words.doubtful === true,
+        source,
+        ...(source === "says" && words.span ? { span: words.span } : {}),
+      },
+    };
+  };
+}
