@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { idSchema, minutesSchema } from "../vocabulary/words";
+import { idOf, idSchema, minutesSchema } from "../vocabulary/words";
 import { partRefSchema } from "./partRef";
 import { stepSchema } from "./step";
 
@@ -13,7 +13,7 @@ const lineSchema = z.string().trim().min(1).max(300);
 
 /** Why it did not work, on which part, and in which role. */
 export const caseCauseSchema = z.looseObject({
-  cause: idSchema,
+  cause: idOf("causes"),
   part: partRefSchema.optional(),
   role: z.enum(["root", "contributing", "brought-on"]),
   note: z.string().trim().max(2000).optional(),
@@ -21,7 +21,7 @@ export const caseCauseSchema = z.looseObject({
 
 /** What a repair did to the instrument that it should not have, and who paid for it. */
 export const harmSchema = z.looseObject({
-  repair: idSchema,
+  repair: idOf("repairs"),
   part: partRefSchema.optional(),
   what: lineSchema,
   minutes: minutesSchema.default(0),
@@ -37,14 +37,14 @@ export const caseFieldsSchema = z.looseObject({
   title: z.string().trim().min(3).max(120),
   status: z.enum(["open", "closed"]),
   demo: z.boolean().default(false),
-  instrument: idSchema,
+  instrument: idOf("instruments"),
   maker: z.string().trim().max(80).optional(),
   model: z.string().trim().max(80).optional(),
   received: daySchema,
   closed: daySchema.optional(),
   complaint: z.string().trim().min(1).max(2000),
   arrival: z.array(lineSchema).default([]),
-  firstThought: idSchema.optional(),
+  firstThought: idOf("causes").optional(),
   path: z.array(stepSchema).max(200).default([]),
   causes: z.array(caseCauseSchema).max(12).default([]),
   outcome: z.enum(["fixed", "improved", "not-fixed", "declined"]).optional(),

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { idSchema, minutesSchema } from "../vocabulary/words";
+import { idOf, idSchema, minutesSchema } from "../vocabulary/words";
 import { partRefSchema } from "./partRef";
 
 const noteSchema = z.string().trim().max(2000).optional();
@@ -10,7 +10,7 @@ const inStroke = { where: idSchema.optional(), way: idSchema.optional() };
 
 /** Something was checked, and this was found. */
 export const checkStepSchema = z.looseObject({
-  check: idSchema,
+  check: idOf("checks"),
   part: partRefSchema.optional(),
   found: idSchema,
   ...inStroke,
@@ -61,7 +61,7 @@ export const boreStepSchema = z.looseObject({
 
 /** Something was mended, or tried. */
 export const repairStepSchema = z.looseObject({
-  repair: idSchema,
+  repair: idOf("repairs"),
   part: partRefSchema.optional(),
   result: z.enum(["fixed", "better", "no-change", "harm"]),
   minutes: minutesSchema.default(0),

@@ -10,16 +10,16 @@ export type PhraseMatch<Meaning> = Readonly<{
 
 /** Words that may stand between those of a phrase before they count as another matter. */
 const widestGap = 3;
-/** Share of a phrase's weight that may be missing when it has three terms or more. */
-const mayMiss = 0.3;
+/** Share of a phrase's weight that may be missing when it has four terms or more. */
+const mayMiss = 0.25;
 /** What each word in between, a comma in between, and a wrong order take off. Chosen: see tests/lib/reading. */
-const gapCost = 0.06;
-const commaCost = 0.15;
-const orderCost = 0.1;
+const gapCost = 0.08;
+const commaCost = 0.2;
+const orderCost = 0.2;
 
 /**
  * Finds every phrase of the index in one sentence. A phrase matches when its words stand close together; typing slips
- * are forgiven at a price, and one weak word of three or more may be missing.
+ * are forgiven at a price, and one weak word of four or more may be missing.
  *
  * @param tokens one sentence
  * @returns matches in no particular order; several may take the same tokens
@@ -76,7 +76,7 @@ function matchAt<Meaning>(
   if (ordered[0] !== anchor) return undefined;
   const missing = 1 - taken.length / phrase.terms.length;
   const missingWeight = 1 - found / phrase.weight;
-  if (missing > 0 && (phrase.terms.length < 3 || missingWeight > mayMiss)) return undefined;
+  if (missing > 0 && (phrase.terms.length < 4 || missingWeight > mayMiss)) return undefined;
   const end = ordered.at(-1) ?? anchor;
   const between = tokens
     .slice(anchor + 1, end + 1)

@@ -23,10 +23,12 @@ export type PhraseIndex<Meaning> = Readonly<{
  * Builds the index.
  *
  * @param entries each phrase with its meaning; `key` tells meanings apart
+ * @param lexicon terms that are words in their own right: never taken for a slip of another
  */
 export function buildPhraseIndex<Meaning>(
   entries: Iterable<Readonly<{ text: string; meaning: Meaning; key: string }>>,
   words: PreparedWords,
+  lexicon: ReadonlySet<string> = new Set(),
 ): PhraseIndex<Meaning> {
   const meanings = new Map<string, Set<string>>();
   const bare: { terms: string[]; text: string; meaning: Meaning }[] = [];
@@ -49,20 +51,20 @@ export function buildPhraseIndex<Meaning>(
   for (const [index, { terms }] of phrases.entries()) {
     for (const term of terms) byTerm.set(term, [...(byTerm.get(term) ?? []), index]);
   }
-  return { phrases, byTerm, weightOf, nearest: buildNearest([...byTerm.keys()]) };
+  return { phrases, byTerm, weightOf, nearest: buildNearest([...byTerm.keys()], lexicon) };
 }
 
 /** Shorter words than this are taken as they stand: one slip would make them any other word. */
 const shortestGuessed = 4;
 
-function buildNearest(terms: readonly string[]) {
+function buildNearest(terms: readonly string[], lexicon: ReadonlySet<string>) {
   const known = new Set(terms);
   const remembered = new Map<string, readonly Readonly<{ term: string; quality: number }>[]>();
   return (word: string) => {
     if (known.has(word)) return [{ term: word, quality: 1 }];
     const before = remembered.get(word);
     if (before) return before;
-    const limit = word.length < shortestGuessed || /\d/.test(word) ? 0 : word.length < 8 ? 1 : 2;
+    const limit = word.length < shortestGuessed || /\d/.test(word) || lexicon.has(word) ? 0 : word.length < 8 ? 1 : 2;
     const near =
       limit === 0
         ? []

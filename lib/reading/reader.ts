@@ -21,17 +21,19 @@ export type Reader = Readonly<{
 /** Builds the reader: phrase indexes over the vocabulary's labels and synonyms, and the small words. */
 export function buildReader(vocabulary: Vocabulary): Reader {
   const words = prepareWords(vocabulary.words);
+  const lexicon = lexiconOf(vocabulary, words);
   const named = (entries: Iterable<Readonly<{ id: string; label: string; synonyms: readonly string[] }>>) =>
     buildPhraseIndex(
       [...entries].flatMap(({ id, label, synonyms }) =>
         [label, ...synonyms].map((text) => ({ text, meaning: id, key: id })),
       ),
       words,
+      lexicon,
     );
   return {
     vocabulary,
     words,
-    outcomes: buildPhraseIndex(outcomePhrases(vocabulary, words), words),
+    outcomes: buildPhraseIndex(outcomePhrases(vocabulary, words), words, lexicon),
     checks: named(vocabulary.checks.values()),
     parts: named(vocabulary.parts.values()),
     instruments: named(vocabulary.instruments.values()),
@@ -54,4 +56,14 @@ function* outcomePhrases(vocabulary: Vocabulary, words: PreparedWords) {
       for (const text of texts) yield { text, meaning, key };
     }
   }
+}
+
+/** Every word of the handbook's prose: the words that are right as they stand. */
+function lexiconOf({ checks, causes, repairs }: Vocabulary, words: PreparedWords): Set<string> {
+  const prose = [
+    ...[...checks.values()].flatMap(({ question, how }) => [question, how]),
+    ...[...causes.values()].flatMap(({ label, comesAbout, prove }) => [label, comesAbout, prove]),
+    ...[...repairs.values()].flatMap(({ label, how, goesWrong }) => [label, how, ...goesWrong]),
+  ];
+  return new Set(prose.flatMap((text) => splitTokens(text, words)).map(({ term }) => term));
 }

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { frequencySchema, idSchema, proseSchema, sourceSchema, synonymsSchema } from "./words";
+import { frequencySchema, idOf, idSchema, proseSchema, sourceSchema, synonymsSchema } from "./words";
 
 /** Check id -> outcome id -> how often that is found when this cause is at work. */
 const tellTalesSchema = z.record(idSchema, z.record(idSchema, frequencySchema));
@@ -16,15 +16,15 @@ export const causeSchema = z.strictObject({
   synonyms: synonymsSchema,
   /** The group that the cause belongs to, for borrowing strength and for leafing: dirt, dents, wear ... */
   group: idSchema,
-  families: z.array(idSchema).min(1),
-  parts: z.array(idSchema).min(1),
+  families: z.array(idOf("instruments")).min(1),
+  parts: z.array(idOf("parts")).min(1),
   howCommon: commonnessSchema,
   comesAbout: proseSchema,
   prove: proseSchema,
   findings: tellTalesSchema,
   others: tellTalesSchema.default({}),
-  mistakenFor: z.array(idSchema).default([]),
-  repairs: z.array(idSchema).default([]),
+  mistakenFor: z.array(idOf("causes")).default([]),
+  repairs: z.array(idOf("repairs")).default([]),
   source: sourceSchema,
 });
 export type Cause = z.infer<typeof causeSchema>;

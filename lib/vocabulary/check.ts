@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { idSchema, minutesSchema, proseSchema, riskSchema, sourceSchema, synonymsSchema } from "./words";
+import { idOf, idSchema, minutesSchema, proseSchema, riskSchema, sourceSchema, synonymsSchema } from "./words";
 
 /**
  * What a measured value must be for an outcome to hold, in thousandths of an inch:
@@ -37,20 +37,20 @@ export const checkSchema = z.strictObject({
   label: z.string().min(2).max(60),
   question: z.string().min(5).max(160),
   synonyms: synonymsSchema,
-  families: z.array(idSchema).min(1),
-  parts: z.array(idSchema).min(1),
+  families: z.array(idOf("instruments")).min(1),
+  parts: z.array(idOf("parts")).min(1),
   risk: riskSchema,
   minutes: minutesSchema,
-  needs: z.array(idSchema).default([]),
+  needs: z.array(idOf("checks")).default([]),
   tools: z.array(z.string()).default([]),
   how: proseSchema,
   ordered: z.boolean().default(false),
   normal: idSchema.optional(),
   reads: readsSchema.optional(),
   /** Repairs whose result answers this check: cleaning that changed nothing is a finding too. */
-  triedBy: z.array(idSchema).default([]),
+  triedBy: z.array(idOf("repairs")).default([]),
   outcomes: z.array(outcomeSchema).min(2).max(9),
-  cautions: z.array(idSchema).default([]),
+  cautions: z.array(idOf("cautions")).default([]),
   source: sourceSchema,
 });
 export type Check = z.infer<typeof checkSchema>;

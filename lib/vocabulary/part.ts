@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { idSchema, synonymsSchema } from "./words";
+import { idOf, idSchema, synonymsSchema } from "./words";
 
 /**
  * A part of an instrument: one node of the part taxonomy.
@@ -15,6 +15,6 @@ export const partSchema = z.strictObject({
   numbered: z.boolean().default(false),
   belongsTo: idSchema.optional(),
   swapsInto: idSchema.optional(),
-  families: z.array(idSchema).min(1),
+  families: z.array(idOf("instruments")).min(1),
 });
 export type Part = z.infer<typeof partSchema>;

@@ -6,6 +6,12 @@ export const idSchema = z
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, "lower-case words joined by hyphens, such as casing-dented")
   .max(64);
 
+/** The kinds of entry that an id can name. */
+export type EntryKind = "instruments" | "parts" | "checks" | "causes" | "repairs" | "cautions";
+
+/** An id that names an entry of one kind; `names` goes into the published schema, where editors are offered the ids there are. */
+export const idOf = (names: EntryKind) => idSchema.meta({ names });
+
 /** Other ways of saying it at the bench: synonyms, abbreviations, usual misspellings. */
 export const synonymsSchema = z.array(z.string().trim().min(1).max(80)).default([]);
 

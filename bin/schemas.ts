@@ -1,0 +1,11 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { openBench } from "@/lib/consult/openBench";
+import { publishSchemas } from "@/lib/publishing/publishSchemas";
+
+const { bench, folders } = openBench(process.env);
+const folder = join(folders.content, "schema");
+mkdirSync(folder, { recursive: true });
+for (const [name, schema] of publishSchemas(bench.vocabulary)) {
+  writeFileSync(join(folder, `${name}.schema.json`), `${JSON.stringify(schema, null, 2)}\n`);
+}

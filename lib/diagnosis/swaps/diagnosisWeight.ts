@@ -1,0 +1,36 @@
+import type { SwapPair } from "./swapPairs";
+
+/** Chance of any one part being at fault before anything was tried; only its smallness matters. As in de Kleer & Williams 1987. */
+const faultPrior = 0.01;
+/** How often a part at fault still runs free with another partner, a roomy one. Chosen; from the bench, not measured. */
+export const freeThoughFaulty = 0.1;
+/** How often one fault binds at a different place with each partner. Chosen; from the bench, not measured. */
+const placeMoves = 0.3;
+
+/**
+ * How likely a diagnosis is, up to a common factor.
+ *
+ *   prior^(parts at fault) x 0.1^(free pairs with a part at fault) x 0.3^(parts that alone would have to bind at several places)
+ *
+ * A free pair weighs against both its members alike, wherever else they stuck: it shows that the two suit each other, not that either
+ * is sound, since a thick piston may run in a roomy casing. So it makes a diagnosis less likely and never rules it out.
+ *
+ * @param parts the parts at fault
+ * @param pairs all that was seen, from `swapPairs`
+ * @returns a weight in 0..1, higher is likelier; 1 for no part when every pair ran free
+ */
+export function diagnosisWeight(parts: readonly string[], pairs: readonly SwapPair[]): number {
+  const freePairs = pairs.filter(({ a, b, free }) => free && (parts.includes(a) || parts.includes(b)));
+  const moving = parts.filter((part) => placesAlone(part, parts, pairs) > 1);
+  return faultPrior ** parts.length * freeThoughFaulty ** freePairs.length * placeMoves ** moving.length;
+}
+
+/** At how many places a part bound with partners that this diagnosis holds to be sound. */
+function placesAlone(part: string, parts: readonly string[], pairs: readonly SwapPair[]): number {
+  const places = pairs.flatMap(({ a, b, stuckAt }) => {
+    const partner = a === part ? b : b === part ? a : undefined;
+    // Only the first place of each pair: one pair that binds all along says nothing about the place moving with the partner.
+    return partner === undefined || parts.includes(partner) ? [] : stuckAt.slice(0, 1);
+  });
+  return new Set(places).size;
+}

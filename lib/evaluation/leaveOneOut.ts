@@ -1,0 +1,51 @@
+import type { Case } from "../casebook/caseFile";
+import { type Bench, lessonOf } from "../consult/bench";
+import { caseFindings } from "../consult/caseFindings";
+import { consult } from "../consult/consult";
+import { problemSchema } from "../consult/problem";
+import { formatPartRef } from "../casebook/partRef";
+import type { Answer } from "../consult/answer";
+
+/** How one case fared when it was asked about as if it had never happened. */
+export type Asked = Readonly<{ case: string; instrument: string; root: string; rank: number; probability: number; first: string }>;
+
+/**
+ * Asks about every finished case with that case left out of the model, the vote and the text search, and notes at which
+ * rank its root cause came.
+ *
+ * @returns one entry a case with a root cause, in the casebook's order; rank from 1, Infinity where it is not listed
+ * Source: leave-one-out cross-validation, Stone 1974.
+ */
+export function leaveOneOut(bench: Bench): Asked[] {
+  return [...bench.cases.values()].flatMap((kase) => {
+    const root = kase.causes.find(({ role }) => role === "root")?.cause;
+    if (root === undefined) return [];
+    const lesson = lessonOf(kase, bench.vocabulary);
+    bench.model.learn(lesson, -1);
+    const answer = consult(problemOf(kase, bench), bench, { without: kase.id });
+    bench.model.learn(lesson);
+    return [{ case: kase.id, instrument: kase.instrument, root, ...standing(answer, root) }];
+  });
+}
+
+/** A past case as it stood on the bench: its findings before the cure, and what the player said. */
+function problemOf(kase: Case, bench: Bench) {
+  return problemSchema.parse({
+    instrument: kase.instrument,
+    says: kase.complaint,
+    evidence: caseFindings(kase, bench.vocabulary).map(({ check, outcome, part }) => ({
+      check,
+      found: outcome,
+      ...(part ? { part: formatPartRef(part) } : {}),
+    })),
+  });
+}
+
+function standing({ causes }: Answer, root: string) {
+  const at = causes.findIndex(({ id }) => id === root);
+  return {
+    rank: at < 0 ? Number.POSITIVE_INFINITY : at + 1,
+    probability: causes[at]?.probability ?? 0,
+    first: causes[0]?.id ?? "",
+  };
+}

@@ -1,0 +1,46 @@
+import { z } from "zod";
+import { caseFieldsSchema } from "../casebook/caseFile";
+import { cautionSchema } from "../vocabulary/caution";
+import { causeSchema } from "../vocabulary/cause";
+import { checkSchema } from "../vocabulary/check";
+import { instrumentSchema } from "../vocabulary/instrument";
+import { partSchema } from "../vocabulary/part";
+import { readingWordsSchema } from "../vocabulary/readingWords";
+import { repairSchema } from "../vocabulary/repair";
+import type { Vocabulary } from "../vocabulary/vocabulary";
+
+/**
+ * The content's schemas as JSON Schema 2020-12, by file name, so that an editor completes and checks what is written.
+ * Where a field names an entry of the vocabulary the ids there are stand in it as choices.
+ */
+export function publishSchemas(vocabulary: Vocabulary): ReadonlyMap<string, object> {
+  const publish = (schema: z.ZodType) =>
+    z.toJSONSchema(schema, {
+      io: "input",
+      override: ({ jsonSchema }) => {
+        const { names } = jsonSchema;
+        delete jsonSchema.names;
+        const ids = entryKinds.has(names) ? [...vocabulary[names].keys()] : [];
+        if (ids.length === 0) return;
+        delete jsonSchema.pattern;
+        delete jsonSchema.maxLength;
+        jsonSchema.enum = ids;
+      },
+    });
+  const list = (schema: z.ZodType) => publish(z.array(schema));
+  return new Map([
+    ["case", publish(caseFieldsSchema)],
+    ["instruments", list(instrumentSchema)],
+    ["parts", list(partSchema)],
+    ["checks", list(checkSchema)],
+    ["causes", list(causeSchema)],
+    ["repairs", list(repairSchema)],
+    ["cautions", list(cautionSchema)],
+    ["reading", publish(readingWordsSchema)],
+  ]);
+}
+
+const kinds = ["instruments", "parts", "checks", "causes", "repairs", "cautions"] as const;
+const entryKinds = {
+  has: (name: unknown): name is (typeof kinds)[number] => kinds.some((kind) => kind === name),
+};
