@@ -14,11 +14,13 @@ export type Mention = Readonly<{ ref: PartRef; first: number; last: number }>;
  * by number alone ("the 2nd": the instrument's first numbered part), and their siblings ("the other two").
  *
  * @param countedPart the numbered part that a bare number means on this instrument, if any
+ * @param notPlaces tokens that count something else ("a third of the way down")
  */
 export function findMentions(
   tokens: readonly Token[],
   reader: Reader,
   countedPart: string | undefined,
+  notPlaces: ReadonlySet<number> = new Set(),
 ): Mention[] {
   const { vocabulary } = reader;
   const named = chooseMatches(matchPhrases(tokens, reader.parts), ({ score, tokens: at }) =>
@@ -30,7 +32,7 @@ export function findMentions(
     const first = match.tokens[0] ?? 0;
     const last = match.tokens.at(-1) ?? first;
     if (!vocabulary.parts.get(part)?.numbered) return { ref: { part, others: false }, first, last };
-    const at = placeBeside(tokens, first, last);
+    const at = placeBeside(tokens, first, last, notPlaces);
     if (at === undefined) return { ref: { part, others: false }, first, last };
     usedPlaces.add(at);
     const place = tokens[at]?.place;
@@ -42,7 +44,7 @@ export function findMentions(
   });
   if (countedPart !== undefined) {
     for (const [at, token] of tokens.entries()) {
-      if (token.place === undefined || usedPlaces.has(at) || !isOrdinal(token)) continue;
+      if (token.place === undefined || usedPlaces.has(at) || notPlaces.has(at) || !countsAlone(tokens, at)) continue;
       mentions.push({ ref: { part: countedPart, place: token.place, others: false }, first: at, last: at });
     }
     for (const { first, last } of findSequences(tokens, reader.sequences, ["others"])) {
@@ -67,11 +69,30 @@ export function findCountedPart(
 }
 
 const isTight = (at: readonly number[]) => (at.at(-1) ?? 0) - (at[0] ?? 0) < at.length + 1;
-const isOrdinal = (token: Token) => !/^\d+$/.test(token.text);
+/** A bare number counts a part when it is an ordinal ("2nd"), opens a clause ("2 sticks"), or joins such a one ("1 and 2"). */
+function countsAlone(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at];
+  if (!token || !/^\d+$/.test(token.text)) return true;
+  if (token.place === undefined || token.place > largestBareNumber) return false;
+  const counted = (other: number) => tokens[other]?.place !== undefined;
+  const [before, next] = [tokens[at - 1], tokens[at + 1]];
+  const opens = at === 0 || token.breakBefore !== "none";
+  const joins = before !== undefined && before.text.length <= 3 && !/\d/.test(before.text) && counted(at - 2);
+  const isJoined = next !== undefined && next.text.length <= 3 && counted(at + 2);
+  return opens || joins || isJoined;
+}
+/** No instrument has more of a counted part than this; a larger bare number counts something else. */
+const largestBareNumber = 6;
 
 /** "3rd valve", "valve 3", "valve no 3", "2nd and 3rd valve": the counting token beside a named part. */
-function placeBeside(tokens: readonly Token[], first: number, last: number): number | undefined {
+function placeBeside(
+  tokens: readonly Token[],
+  first: number,
+  last: number,
+  notPlaces: ReadonlySet<number>,
+): number | undefined {
   const near = [first - 1, last + 1, last + 2, first - 2].filter((at) => {
+    if (notPlaces.has(at)) return false;
     const from = Math.min(at, first);
     const crossed = tokens
       .slice(from + 1, Math.max(at, last) + 1)

@@ -52,7 +52,8 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
   const notUnderstood: string[] = [];
   let carried: PartRef | undefined;
   for (const sentence of splitSentences(tokens)) {
-    const mentions = findMentions(sentence, reader, countedPart);
+    const matches = matchPhrases(sentence, reader.outcomes);
+    const mentions = findMentions(sentence, reader, countedPart, tokensOfPlaces(matches, sentence));
     const scopes = findScopes(sentence, reader.sequences);
     const used = new Set<number>();
     const swap = readSwap(sentence, mentions, scopes, reader, text);
@@ -61,7 +62,7 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
       for (const token of swap.tokens) used.add(token);
     }
     const open = (match: PhraseMatch<OutcomeMeaning>) => match.tokens.every((token) => !used.has(token));
-    const chosen = chooseMatches(matchPhrases(sentence, reader.outcomes).filter(open), (match) => {
+    const chosen = chooseMatches(matches.filter(open), (match) => {
       const { check } = match.phrase.meaning;
       if (!appliesTo(reader.vocabulary, check.families, instrument)) return 0;
       const worth = match.score * partFit(match, mentions, scopes, carried, reader);
@@ -73,12 +74,14 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
     for (const match of chosen) {
       const mention = nearestMention(match, mentions, scopes, reader);
       if (mention && !mention.ref.others && mention.ref.place !== undefined) carried = mention.ref;
-      const finding = toFinding(match, mention, carried, sentence, scopes, used, reader, text);
-      if (finding) findings.push(finding);
-      else for (const token of match.tokens) used.delete(token);
+      const meant = [mention, ...joinedMentions(mention, mentions, sentence)].flatMap(
+        (one) => toFinding(match, one, carried, sentence, scopes, used, reader, text) ?? [],
+      );
+      findings.push(...meant);
+      if (meant.length === 0) for (const token of match.tokens) used.delete(token);
     }
     for (const sound of readSound(sentence, mentions, scopes, used, reader, instrument, text)) {
-      findings.push(sound.finding);
+      findings.push(...sound.findings);
       for (const token of sound.tokens) used.add(token);
     }
     const lastMain = mentions.findLast(({ ref }) => !ref.others && ref.place !== undefined);
@@ -86,6 +89,33 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
     notUnderstood.push(...leftOver(sentence, used, mentions, scopes, text, reader));
   }
   return { findings: settleDoubles(findings, reader), swaps, notUnderstood };
+}
+
+/** Numbers inside a place in the stroke ("a third of the way down") count no valve. */
+function tokensOfPlaces(matches: readonly PhraseMatch<OutcomeMeaning>[], sentence: readonly Token[]): Set<number> {
+  const unbroken = ({ tokens: at }: PhraseMatch<OutcomeMeaning>) =>
+    sentence.slice(at[0], (at.at(-1) ?? 0) + 1).every((token, offset) => token.filler || at.includes((at[0] ?? 0) + offset));
+  return new Set(
+    matches
+      .filter((match) => match.phrase.meaning.check.reads === "place" && match.tokens.length > 1 && unbroken(match))
+      .flatMap(({ tokens }) => tokens),
+  );
+}
+
+/** "1st and 3rd fine": numbered mentions joined to one by small words alone share what is said of it. */
+export function joinedMentions(mention: Mention | undefined, mentions: readonly Mention[], sentence: readonly Token[]): Mention[] {
+  if (mention?.ref.place === undefined) return [];
+  const joined: Mention[] = [];
+  let { first } = mention;
+  for (const other of mentions.toReversed()) {
+    if (other.last >= first || other.ref.place === undefined) continue;
+    const between = sentence.slice(other.last + 1, first);
+    const close = between.length <= 2 && between.every((token) => token.filler || /^(and|or|plus)$/i.test(token.text));
+    if (!close || other.ref.part !== mention.ref.part) break;
+    joined.push(other);
+    first = other.first;
+  }
+  return joined;
 }
 
 function splitSentences(tokens: readonly Token[]): Token[][] {

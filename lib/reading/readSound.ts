@@ -3,7 +3,7 @@ import type { Check } from "../vocabulary/check";
 import type { Mention } from "./mentions";
 import { partForCheck } from "./partFit";
 import type { Reader } from "./reader";
-import type { FindingRead } from "./readFindings";
+import { type FindingRead, joinedMentions } from "./readFindings";
 import type { Scopes } from "./scopes";
 import type { Token } from "./token";
 
@@ -19,7 +19,7 @@ export function readSound(
   { vocabulary }: Reader,
   instrument: string | undefined,
   text: string,
-): Readonly<{ finding: FindingRead; tokens: readonly number[] }>[] {
+): Readonly<{ findings: readonly FindingRead[]; tokens: readonly number[] }>[] {
   const said = new Set<number>();
   return scopes.sound.flatMap((word) => {
     if (used.has(word.first) || said.has(scopes.clauseOf(word.first))) return [];
@@ -39,19 +39,22 @@ export function readSound(
     if (!check?.normal) return [];
     said.add(clause);
     const span = [sentence[mention.first]?.start ?? 0, sentence[word.last]?.end ?? 0] as const;
-    const finding: FindingRead = {
-      check: check.id,
-      outcome: check.normal,
-      part: partForCheck(vocabulary, check, mention.ref),
-      from: text.slice(...span),
-      span,
-      absent: false,
-      doubtful: scopes.isDoubted(word.first),
-    };
+    const outcome = check.normal;
+    const findings = [mention, ...joinedMentions(mention, mentions, sentence)].map(
+      ({ ref }): FindingRead => ({
+        check: check.id,
+        outcome,
+        part: partForCheck(vocabulary, check, ref),
+        from: text.slice(...span),
+        span,
+        absent: false,
+        doubtful: scopes.isDoubted(word.first),
+      }),
+    );
     const tokens = Array.from(
       { length: word.last - mention.first + 1 },
       (_, offset) => mention.first + offset,
     );
-    return [{ finding, tokens }];
+    return [{ findings, tokens }];
   });
 }

@@ -56,7 +56,7 @@ export function findScopes(tokens: readonly Token[], sequences: Sequences): Scop
     deniedBy: (first, last, used) =>
       before.findLast(
         (trigger) =>
-          trigger.last < first &&
+          (trigger.last < first || (trigger.first > first && trigger.last < last)) &&
           free(trigger, used) &&
           ((clauseOf(trigger.first) === clauseOf(first) && first - trigger.last <= denialReach) ||
             listed(trigger, first)),

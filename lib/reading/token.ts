@@ -19,13 +19,14 @@ export type Token = Readonly<{
 /** The term under which every measure is matched: ".002", "2 thou". */
 export const measureTerm = "#";
 
-const tokenPattern = /\d+\/\d+|\d*\.\d+|\d+(?:st|nd|rd|th)\b|\d+|\p{L}+(?:['’]\p{L}+)*(?:\/(?=\s|$))?/giu;
+/** Fractions, decimals, ordinals, whole numbers, words. */
+const tokenPattern = /\d+\/\d+|\d*\.\d+|\d+(?:st|nd|rd|th)\b|\d+|\p{L}+(?:['’]\p{L}+)*/u;
 
 /** Cuts a text into tokens; short forms are written out ("w/" as "with"). */
 export function splitTokens(text: string, words: PreparedWords): Token[] {
   const tokens: Token[] = [];
   let last = 0;
-  for (const match of text.matchAll(tokenPattern)) {
+  for (const match of text.matchAll(words.pattern)) {
     const start = match.index;
     const end = start + match[0].length;
     const breakBefore = breakIn(text.slice(last, start));
@@ -84,12 +85,19 @@ export type PreparedWords = Readonly<{
   units: ReadonlySet<string>;
   places: ReadonlyMap<string, number>;
   shortForms: ReadonlyMap<string, string>;
+  /** What counts as one token: the short forms as they are written ("w/o"), then numbers and words. */
+  pattern: RegExp;
 }>;
 
 /** Makes the small words ready: lower case, no apostrophes. */
 export function prepareWords(words: ReadingWords): PreparedWords {
   const plain = (text: string) => text.toLowerCase().replace(/['’]/g, "");
+  const written = Object.keys(words.shortForms)
+    .filter((form) => !/^\p{L}+$/u.test(form))
+    .sort((a, b) => b.length - a.length)
+    .map((form) => `${form.replace(/[.*+?^${}()|[\]\\/]/g, "\\$&")}(?![\\p{L}\\d])`);
   return {
+    pattern: new RegExp([...written, tokenPattern.source].join("|"), "giu"),
     fillers: new Set(words.fillers.map(plain)),
     units: new Set(words.units.map(plain)),
     places: new Map(Object.entries(words.numbers).map(([word, value]) => [plain(word), value])),

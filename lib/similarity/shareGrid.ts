@@ -11,7 +11,7 @@ const RANKING_STEPS = 1e12;
  */
 export function toShareGrid(x: number): number {
   // Doubles in 1..2 are the multiples of 2^-52: adding 1 rounds to them, and taking it away again is exact.
-  return x;
+  return x + 1 - 1;
 }
 
 /**

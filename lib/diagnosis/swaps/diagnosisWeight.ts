@@ -22,7 +22,10 @@ const placeMoves = 0.3;
 export function diagnosisWeight(parts: readonly string[], pairs: readonly SwapPair[]): number {
   const freePairs = pairs.filter(({ a, b, free }) => free && (parts.includes(a) || parts.includes(b)));
   const moving = parts.filter((part) => placesAlone(part, parts, pairs) > 1);
-  return faultPrior ** parts.length * freeThoughFaulty ** freePairs.length * placeMoves ** moving.length;
+  const weight =
+    faultPrior ** parts.length * freeThoughFaulty ** freePairs.length * placeMoves ** moving.length;
+  // Two free runs weigh as much as a second fault: rounding must not decide between the two.
+  return Number(weight.toPrecision(12));
 }
 
 /** At how many places a part bound with partners that this diagnosis holds to be sound. */

@@ -65,9 +65,7 @@ export function readSwaps(
     .map((parts) => ({ parts, weight: diagnosisWeight(parts, pairs) }))
     // The sort is stable: equal weights stay by size and name.
     .sort((one, other) => other.weight - one.weight);
-  const likeliest = weighed
-    .filter(({ weight }) => isClose(weight, weighed[0]?.weight))
-    .map(({ parts }) => parts);
+  const likeliest = weighed.filter(({ weight }) => weight === weighed[0]?.weight).map(({ parts }) => parts);
   const suspects = [...new Set(pairs.flatMap(({ a, b }) => [a, b]))].map((part) =>
     standPart(part, pairs, likeliest),
   );
@@ -107,9 +105,4 @@ function standPart(
     stuckIn,
     stuckAt: [...new Set(own.flatMap(({ stuckAt }) => stuckAt))],
   };
-}
-
-/** Weights are products in any order: equal ones may differ in the last digits. */
-function isClose(weight: number, best = 0): boolean {
-  return weight >= best * (1 - 1e-9);
 }
