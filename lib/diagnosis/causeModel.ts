@@ -24,31 +24,38 @@ export type Lesson = Readonly<{
 
 /** Weight of the handbook's word against the cases, in jobs. Chosen: see `evaluate --casebook`. */
 const handbookJobs = 6;
+/** Weight of the stated background against what all jobs together show, in jobs. Chosen. */
+const backgroundJobs = 10;
+/** Share of the handbook's words that is taken back toward the background: words err, and no word may rule out a cause. Chosen. */
+const wordsErr = 0.1;
 
 /**
  * Prior and likelihoods of all causes, as counts, so that a job more is a few additions.
  * P(outcome | cause) = (a h + n) / (a + N): h the handbook's probability, n and N the jobs with this cause in which the
- * finding had this outcome, or was looked at; a the handbook's weight in jobs.
+ * finding had this outcome, or was looked at; a the handbook's weight in jobs. What the handbook leaves open follows the
+ * background: how the finding falls over all jobs.
  * Source: Dirichlet smoothing, e.g. Gelman et al., Bayesian Data Analysis, section 3.4.
  */
 export class CauseModel {
   readonly causes: readonly string[];
   readonly kinds: readonly FindingKind[];
+  readonly #priors: readonly CausePrior[];
   readonly #causeAt: ReadonlyMap<string, number>;
   readonly #kindAt: ReadonlyMap<string, number>;
   /** First column of each kind. */
   readonly #column: readonly number[];
   readonly #width: number;
-  /** Handbook probabilities and counts, one row a cause, one column an outcome of a kind. */
-  readonly #handbook: Float64Array;
+  /** Jobs with a finding, one row a cause, one column an outcome of a kind; and over all causes. */
   readonly #counts: Float64Array;
-  /** Jobs in which a kind was looked at, one row a cause, one column a kind. */
-  readonly #looked: Float64Array;
+  readonly #allCounts: Float64Array;
   readonly #jobs: Float64Array;
+  /** Likelihoods worked out since the last lesson, by key. */
+  readonly #remembered = new Map<string, readonly Float64Array[]>();
 
   constructor(causes: readonly CausePrior[], kinds: readonly FindingKind[]) {
     this.causes = causes.map(({ id }) => id);
     this.kinds = kinds;
+    this.#priors = causes;
     this.#causeAt = new Map(this.causes.map((id, at) => [id, at]));
     this.#kindAt = new Map(kinds.map(({ key }, at) => [key, at]));
     const column: number[] = [];
@@ -59,16 +66,9 @@ export class CauseModel {
     }
     this.#column = column;
     this.#width = width;
-    this.#handbook = new Float64Array(causes.length * width);
     this.#counts = new Float64Array(causes.length * width);
-    this.#looked = new Float64Array(causes.length * kinds.length);
+    this.#allCounts = new Float64Array(width);
     this.#jobs = Float64Array.from(causes, ({ jobs }) => jobs);
-    for (const [row, { tellTales }] of causes.entries()) {
-      for (const [at, { key, outcomes, background }] of kinds.entries()) {
-        const probabilities = spreadOutcomes(outcomes, tellTales.get(key) ?? new Map(), background);
-        this.#handbook.set(probabilities, row * width + (column[at] ?? 0));
-      }
-    }
   }
 
   /** Adds a job's lesson, or with `sign` -1 takes it back. Causes, keys and outcomes that the model does not know are passed over. */
@@ -81,19 +81,16 @@ export class CauseModel {
         const at = this.#kindAt.get(key);
         const offset = at === undefined ? -1 : (this.kinds[at]?.outcomes.indexOf(outcome) ?? -1);
         if (at === undefined || offset < 0) continue;
-        const cell = row * this.#width + (this.#column[at] ?? 0) + offset;
+        const column = (this.#column[at] ?? 0) + offset;
+        const cell = row * this.#width + column;
         this.#counts[cell] = (this.#counts[cell] ?? 0) + sign * share;
-        const looked = row * this.kinds.length + at;
-        this.#looked[looked] = (this.#looked[looked] ?? 0) + sign * share;
+        this.#allCounts[column] = (this.#allCounts[column] ?? 0) + sign * share;
+        this.#remembered.delete(key);
       }
     }
   }
 
-  /** Whether the model knows this finding. */
-  knows(key: string): boolean {
-    return this.#kindAt.has(key);
-  }
-
+  /** The kind of finding under a key; undefined where the model does not know it. */
   kindOf(key: string): FindingKind | undefined {
     const at = this.#kindAt.get(key);
     return at === undefined ? undefined : this.kinds[at];
@@ -111,14 +108,37 @@ export class CauseModel {
    */
   likelihoods(key: string, outcome: string): Float64Array | undefined {
     const at = this.#kindAt.get(key);
-    const offset = at === undefined ? -1 : (this.kinds[at]?.outcomes.indexOf(outcome) ?? -1);
-    if (at === undefined || offset < 0) return undefined;
-    const cell = (this.#column[at] ?? 0) + offset;
-    return Float64Array.from(this.causes, (_, row) => {
-      const looked = this.#looked[row * this.kinds.length + at] ?? 0;
-      const count = this.#counts[row * this.#width + cell] ?? 0;
-      const handbook = this.#handbook[row * this.#width + cell] ?? 0;
-      return (handbookJobs * handbook + count) / (handbookJobs + looked);
-    });
+    const kind = at === undefined ? undefined : this.kinds[at];
+    if (at === undefined || kind === undefined) return undefined;
+    let columns = this.#remembered.get(key);
+    if (columns === undefined) {
+      columns = this.#workOut(at, kind);
+      this.#remembered.set(key, columns);
+    }
+    return columns[kind.outcomes.indexOf(outcome)];
   }
+
+  /** One array an outcome, one entry a cause. */
+  #workOut(at: number, { key, outcomes, background: stated }: FindingKind): Float64Array[] {
+    const first = this.#column[at] ?? 0;
+    const all = outcomes.map((_, offset) => this.#allCounts[first + offset] ?? 0);
+    const background = blend(stated, backgroundJobs, all);
+    const columns = outcomes.map(() => new Float64Array(this.causes.length));
+    for (const [row, { tellTales }] of this.#priors.entries()) {
+      const told = spreadOutcomes(outcomes, tellTales.get(key) ?? new Map(), background);
+      const handbook = told.map((p, offset) => (1 - wordsErr) * p + wordsErr * (background[offset] ?? 0));
+      const own = outcomes.map((_, offset) => this.#counts[row * this.#width + first + offset] ?? 0);
+      for (const [offset, p] of blend(handbook, handbookJobs, own).entries()) {
+        const column = columns[offset];
+        if (column) column[row] = p;
+      }
+    }
+    return columns;
+  }
+}
+
+/** (weight prior + counts) / (weight + all counts): probabilities after some jobs. */
+function blend(prior: readonly number[], weight: number, counts: readonly number[]): number[] {
+  const total = weight + counts.reduce((sum, count) => sum + count, 0);
+  return prior.map((p, at) => (weight * p + (counts[at] ?? 0)) / total);
 }
