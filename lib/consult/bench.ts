@@ -57,7 +57,7 @@ export function buildBench(vocabulary: Vocabulary, casebook: Casebook): Bench {
 export function takeInCase(bench: Bench, kase: Case): Bench {
   const { vocabulary, model, table, text, repairs } = bench;
   const before = bench.cases.get(kase.id);
-  addToTextIndex(text, kase, vocabulary);
+  addToTextIndex(text, kase, vocabulary, before);
   if (before) {
     model.learn(lessonOf(before, vocabulary), -1);
     recordRepairs(repairs, before, -1);

@@ -24,10 +24,8 @@ export function caseFindings(kase: Pick<Case, "path">, vocabulary: Vocabulary): 
   const cured = kase.path.findIndex((step) => isRepairStep(step) && step.result === "fixed");
   const before = cured < 0 ? kase.path : kase.path.slice(0, cured);
   const swaps = before.filter(isSwapStep).flatMap(swapTest);
-  return [
-    ...before.flatMap((step) => stepFindings(step, vocabulary)),
-    ...readSwapTests(swaps, vocabulary).findings,
-  ];
+  const findings = before.flatMap((step) => stepFindings(step, vocabulary));
+  return [...findings, ...readSwapTests(swaps, findings, vocabulary).findings];
 }
 
 /** The findings of one step; swap tests tell nothing one by one and are read together in `caseFindings`. */

@@ -110,6 +110,8 @@ const pick = ({ p50, p80, p95 }: Readonly<{ p50: number; p80: number; p95: numbe
   p95: Math.round(p95),
 });
 
+/** From here on "none of these" is said aloud. Chosen. */
+const noneLikely = 0.4;
 /** Share of the uncertainty that must be gone before the answer counts as more than a guess. Chosen. */
 const telling = 0.15;
 
@@ -123,6 +125,11 @@ function remarksOn(bench: Bench, belief: Posterior, known: Known, found: number)
   const causes = [...belief.causes, belief.noneFits];
   const left = entropyBits(causes) / Math.log2(causes.length);
   const remarks: string[] = [];
+  if (belief.causes.every((p) => p === 0)) {
+    remarks.push(`The handbook has no causes for this instrument yet${known ? ` (${known.label})` : ""}.`);
+  } else if (belief.noneFits > noneLikely) {
+    remarks.push("No cause in the handbook explains this well: look for something else, or for a slip in what was said.");
+  }
   if (left > 1 - telling) remarks.push("Little is known yet: the causes lie close together.");
   if (bench.cases.size < 10) {
     remarks.push(

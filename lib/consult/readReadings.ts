@@ -123,13 +123,18 @@ export type SwapTest = Readonly<{
   where?: string | undefined;
 }>;
 
-/** Reads swap tests: which part is left in suspicion, and the finding that this answers. */
+/**
+ * Reads swap tests: which part is left in suspicion, and the finding that this answers. How a valve travels is how its
+ * own piston runs in its own casing, so findings about it count as tests of the pairs that were swapped.
+ */
 export function readSwapTests(
   tests: readonly SwapTest[],
+  findings: readonly Finding[],
   vocabulary: Vocabulary,
 ): ReadingOf<SwapAnswer | null> {
-  const pairs = tests.filter(({ a, b }) => formatPartRef(a) !== formatPartRef(b));
-  if (pairs.length === 0) return { result: null, findings: [] };
+  const tried = tests.filter(({ a, b }) => formatPartRef(a) !== formatPartRef(b));
+  if (tried.length === 0) return { result: null, findings: [] };
+  const pairs = [...tried, ...ownPairs(tried, findings, vocabulary)];
   const reading = readSwaps(
     pairs.map(({ a, b, result, where }) => ({
       a: formatPartRef(a),
@@ -149,6 +154,33 @@ export function readSwapTests(
       ),
     },
   };
+}
+
+/** How the swapped parts run in their own places, as far as findings tell. */
+function ownPairs(
+  tests: readonly SwapTest[],
+  findings: readonly Finding[],
+  { checks }: Vocabulary,
+): SwapTest[] {
+  const [guest, host] = [tests[0]?.a.part, tests[0]?.b.part];
+  if (guest === undefined || host === undefined) return [];
+  const travels = findings.flatMap(({ check: id, outcome, part }) => {
+    const check = checks.get(id);
+    return check?.reads === "travel" && part ? [{ part, free: outcome === check.normal }] : [];
+  });
+  const named = new Set(travels.flatMap(({ part }) => part.place ?? []));
+  const swapped = new Set(tests.flatMap(({ a, b }) => [a.place, b.place]));
+  return [...swapped].flatMap((place) => {
+    if (place === undefined) return [];
+    const travel =
+      travels.find(({ part }) => part.place === place) ??
+      (named.has(place) ? undefined : travels.find(({ part }) => part.others));
+    const own = (part: string): PartRef => ({ part, place, others: false });
+    const isTried = tests.some(({ a, b }) => a.place === place && b.place === place);
+    return travel && !isTried
+      ? [{ a: own(guest), b: own(host), result: travel.free ? "free" : "sticks" }]
+      : [];
+  });
 }
 
 function swapFinding(reading: SwapReading, tests: readonly SwapTest[], vocabulary: Vocabulary): Finding[] {

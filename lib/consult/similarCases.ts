@@ -2,7 +2,7 @@ import type { Case } from "../casebook/caseFile";
 import { explainMatch, type MatchShare } from "../similarity/explainMatch";
 import { retrieve } from "../similarity/retrieve";
 import type { Query } from "../similarity/row";
-import { searchText } from "../text/searchText";
+import { wordSimilarities } from "../text/wordSimilarities";
 import type { Share, SimilarCase } from "./answer";
 import type { Bench } from "./bench";
 import { attributeNames } from "./caseAttributes";
@@ -41,16 +41,15 @@ export function findSimilarCases(
   });
 }
 
-/** BM25 of the problem's words against each case, scaled so that the best case has 1. */
+/** How alike the problem's words and each case's are; a case with none of them has 0. */
 function textScores(bench: Bench, { says, evidence }: Problem): Pick<Query, "textScores"> {
   const words = [says ?? "", ...evidence.map(({ check, found }) => `${check} ${found}`)].join(" ").trim();
-  const hits = searchText(bench.text, words);
-  const top = hits[0]?.score ?? 0;
-  if (top === 0) return {};
+  const alike = wordSimilarities(bench.text, words);
+  if (alike.size === 0) return {};
   const scores = new Float64Array(bench.table.ids.length);
-  for (const { id, score } of hits) {
+  for (const [id, similarity] of alike) {
     const row = bench.table.rowOfId.get(id);
-    if (row !== undefined) scores[row] = score / top;
+    if (row !== undefined) scores[row] = similarity;
   }
   return { textScores: { [attributeNames.words]: scores } };
 }

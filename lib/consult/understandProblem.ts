@@ -87,7 +87,7 @@ export function understandProblem(problem: Problem, reader: Reader): Understandi
     const [a, b] = [partOf(guest), partOf(host)];
     if (a && b) tests.push({ a, b, result, where });
   }
-  const swap = readSwapTests(tests, reader.vocabulary);
+  const swap = readSwapTests(tests, [...fromEvidence, ...fromText], reader.vocabulary);
   const swapWords = tests
     .map(({ a, b, result }) => `${formatPartRef(a)} in ${formatPartRef(b)}: ${result}`)
     .join("; ");

@@ -1,13 +1,20 @@
 import type { Case } from "../casebook/caseFile";
+import { formatPartRef } from "../casebook/partRef";
+import type { Answer } from "../consult/answer";
 import { type Bench, lessonOf } from "../consult/bench";
 import { caseFindings } from "../consult/caseFindings";
 import { consult } from "../consult/consult";
 import { problemSchema } from "../consult/problem";
-import { formatPartRef } from "../casebook/partRef";
-import type { Answer } from "../consult/answer";
 
 /** How one case fared when it was asked about as if it had never happened. */
-export type Asked = Readonly<{ case: string; instrument: string; root: string; rank: number; probability: number; first: string }>;
+export type Asked = Readonly<{
+  case: string;
+  instrument: string;
+  root: string;
+  rank: number;
+  probability: number;
+  first: string;
+}>;
 
 /**
  * Asks about every finished case with that case left out of the model, the vote and the text search, and notes at which

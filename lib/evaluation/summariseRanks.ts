@@ -12,7 +12,13 @@ export type RankSummary = Readonly<{ n: number; hit1: number; hit2: number; hit3
 export function summariseRanks(ranks: readonly number[]): RankSummary {
   const share = (most: number) => rounded(ranks.filter((rank) => rank <= most).length / (ranks.length || 1));
   const reciprocal = ranks.reduce((sum, rank) => sum + 1 / rank, 0);
-  return { n: ranks.length, hit1: share(1), hit2: share(2), hit3: share(3), mrr: rounded(reciprocal / (ranks.length || 1)) };
+  return {
+    n: ranks.length,
+    hit1: share(1),
+    hit2: share(2),
+    hit3: share(3),
+    mrr: rounded(reciprocal / (ranks.length || 1)),
+  };
 }
 
 const rounded = (value: number) => Number(value.toFixed(4));

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { caseFieldsSchema } from "../casebook/caseFile";
-import { cautionSchema } from "../vocabulary/caution";
 import { causeSchema } from "../vocabulary/cause";
+import { cautionSchema } from "../vocabulary/caution";
 import { checkSchema } from "../vocabulary/check";
 import { instrumentSchema } from "../vocabulary/instrument";
 import { partSchema } from "../vocabulary/part";

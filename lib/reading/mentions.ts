@@ -44,7 +44,8 @@ export function findMentions(
   });
   if (countedPart !== undefined) {
     for (const [at, token] of tokens.entries()) {
-      if (token.place === undefined || usedPlaces.has(at) || notPlaces.has(at) || !countsAlone(tokens, at)) continue;
+      if (token.place === undefined || usedPlaces.has(at) || notPlaces.has(at) || !countsAlone(tokens, at))
+        continue;
       mentions.push({ ref: { part: countedPart, place: token.place, others: false }, first: at, last: at });
     }
     for (const { first, last } of findSequences(tokens, reader.sequences, ["others"])) {

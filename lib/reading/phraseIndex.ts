@@ -64,7 +64,8 @@ function buildNearest(terms: readonly string[], lexicon: ReadonlySet<string>) {
     if (known.has(word)) return [{ term: word, quality: 1 }];
     const before = remembered.get(word);
     if (before) return before;
-    const limit = word.length < shortestGuessed || /\d/.test(word) || lexicon.has(word) ? 0 : word.length < 8 ? 1 : 2;
+    const limit =
+      word.length < shortestGuessed || /\d/.test(word) || lexicon.has(word) ? 0 : word.length < 8 ? 1 : 2;
     const near =
       limit === 0
         ? []

@@ -92,25 +92,37 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
 }
 
 /** Numbers inside a place in the stroke ("a third of the way down") count no valve. */
-function tokensOfPlaces(matches: readonly PhraseMatch<OutcomeMeaning>[], sentence: readonly Token[]): Set<number> {
+function tokensOfPlaces(
+  matches: readonly PhraseMatch<OutcomeMeaning>[],
+  sentence: readonly Token[],
+): Set<number> {
   const unbroken = ({ tokens: at }: PhraseMatch<OutcomeMeaning>) =>
-    sentence.slice(at[0], (at.at(-1) ?? 0) + 1).every((token, offset) => token.filler || at.includes((at[0] ?? 0) + offset));
+    sentence
+      .slice(at[0], (at.at(-1) ?? 0) + 1)
+      .every((token, offset) => token.filler || at.includes((at[0] ?? 0) + offset));
   return new Set(
     matches
-      .filter((match) => match.phrase.meaning.check.reads === "place" && match.tokens.length > 1 && unbroken(match))
+      .filter(
+        (match) => match.phrase.meaning.check.reads === "place" && match.tokens.length > 1 && unbroken(match),
+      )
       .flatMap(({ tokens }) => tokens),
   );
 }
 
 /** "1st and 3rd fine": numbered mentions joined to one by small words alone share what is said of it. */
-export function joinedMentions(mention: Mention | undefined, mentions: readonly Mention[], sentence: readonly Token[]): Mention[] {
+export function joinedMentions(
+  mention: Mention | undefined,
+  mentions: readonly Mention[],
+  sentence: readonly Token[],
+): Mention[] {
   if (mention?.ref.place === undefined) return [];
   const joined: Mention[] = [];
   let { first } = mention;
   for (const other of mentions.toReversed()) {
     if (other.last >= first || other.ref.place === undefined) continue;
     const between = sentence.slice(other.last + 1, first);
-    const close = between.length <= 2 && between.every((token) => token.filler || /^(and|or|plus)$/i.test(token.text));
+    const close =
+      between.length <= 2 && between.every((token) => token.filler || /^(and|or|plus)$/i.test(token.text));
     if (!close || other.ref.part !== mention.ref.part) break;
     joined.push(other);
     first = other.first;

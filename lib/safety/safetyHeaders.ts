@@ -1,6 +1,5 @@
 const unusedAbilities = [
   "accelerometer",
-  "bluetooth",
   "camera",
   "display-capture",
   "geolocation",

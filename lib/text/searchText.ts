@@ -24,7 +24,7 @@ export function searchText(index: TextIndex, text: string): TextHit[] {
 
 function wordQuery({ terms }: TextIndex, word: string, isLast: boolean): Query {
   const term = searchOptions.processTerm(word) ?? word;
-  const known = terms.has(term);
+  const known = (terms.get(term) ?? 0) > 0;
   const options: SearchOptions = {
     prefix: isLast,
     fuzzy: !known && term.length >= shortestFuzzy ? (term.length > 6 ? 2 : 1) : false,

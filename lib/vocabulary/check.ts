@@ -1,5 +1,13 @@
 import { z } from "zod";
-import { idOf, idSchema, minutesSchema, proseSchema, riskSchema, sourceSchema, synonymsSchema } from "./words";
+import {
+  idOf,
+  idSchema,
+  minutesSchema,
+  proseSchema,
+  riskSchema,
+  sourceSchema,
+  synonymsSchema,
+} from "./words";
 
 /**
  * What a measured value must be for an outcome to hold, in thousandths of an inch:
@@ -24,8 +32,11 @@ export const outcomeSchema = z.strictObject({
 });
 export type Outcome = z.infer<typeof outcomeSchema>;
 
-/** Which kind of reading fills a check by itself, without words. */
-export const readsSchema = z.enum(["place", "way", "swap", "reduction", "clearance", "ovality"]);
+/**
+ * Which kind of reading a check stands for: `place` and `way` in the stroke, `travel` of a pair in its own place, `swap`
+ * tests, and what gauges measure.
+ */
+export const readsSchema = z.enum(["place", "way", "travel", "swap", "reduction", "clearance", "ovality"]);
 
 /**
  * Something one does to learn something.

@@ -1,5 +1,13 @@
 import { z } from "zod";
-import { idOf, idSchema, minutesSchema, proseSchema, riskSchema, sourceSchema, synonymsSchema } from "./words";
+import {
+  idOf,
+  idSchema,
+  minutesSchema,
+  proseSchema,
+  riskSchema,
+  sourceSchema,
+  synonymsSchema,
+} from "./words";
 
 /** Something one does to mend: how long, what to look at before, how it goes wrong, and what proves that it worked. */
 export const repairSchema = z.strictObject({

@@ -1,0 +1,19 @@
+import type { Case } from "../casebook/caseFile";
+import { type Bench, lessonOf } from "./bench";
+
+/**
+ * Asks something of the bench as if one case had never been learned, so that a case is not judged by its own outcome.
+ * The lesson is put back before this returns, whatever happens; counts are the same again up to rounding.
+ *
+ * @param ask must be synchronous: between taking the lesson out and putting it back nothing else may ask
+ */
+export function withoutCase<T>(bench: Bench, kase: Case, ask: () => T): T {
+  if (!bench.cases.has(kase.id)) return ask();
+  const lesson = lessonOf(kase, bench.vocabulary);
+  bench.model.learn(lesson, -1);
+  try {
+    return ask();
+  } finally {
+    bench.model.learn(lesson);
+  }
+}
