@@ -3,14 +3,14 @@ import { placesOf } from "../vocabulary/placesOf";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import type { CaseFields } from "./caseFile";
 import { parsePartRef } from "./partRef";
-import { isBoreStep, isCheckStep, isPlugStep, isRepairStep, isSwapStep } from "./step";
+import { isBoreStep, isCheckStep, isPlugStep, isRepairStep, isSwapStep, kindsOfStep } from "./step";
 
 /** A field of a case that names something which the vocabulary does not know, or says what cannot be. */
 export type CaseFault = Readonly<{ path: readonly PropertyKey[]; expected: string; received: string }>;
 
 /**
- * Holds a case against the vocabulary: every id must resolve, every part number must exist on the instrument, and the
- * minutes of a finished case must be those of its path.
+ * Holds a case against the vocabulary: every id must resolve, every part number must exist on the instrument, and a step
+ * must be of one kind.
  *
  * @returns all faults, in the order of the fields; an empty list when the case is sound
  */
@@ -60,6 +60,14 @@ export function findCaseFaults(fields: CaseFields, vocabulary: Vocabulary): Case
   known(["firstThought"], fields.firstThought, causes, "cause");
   for (const [index, step] of fields.path.entries()) {
     const at = (...rest: PropertyKey[]) => ["path", index, ...rest];
+    const [first, second] = kindsOfStep(step);
+    if (second !== undefined) {
+      faults.push({
+        path: at(second),
+        expected: "a step of its own for it",
+        received: `${second} beside ${first}`,
+      });
+    }
     if (isCheckStep(step)) {
       known(at("check"), step.check, checks, "check");
       outcome(at("found"), step.check, step.found);

@@ -4,6 +4,7 @@ import { readFrontMatter } from "../document/readFrontMatter";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { type Case, caseSchema } from "./caseFile";
 import { findCaseFaults } from "./findCaseFaults";
+import { placeOfStepKind } from "./step";
 
 /** A case that was read, or everything that kept it from being read. */
 export type CaseReading =
@@ -22,7 +23,10 @@ export function readCase(text: string, file: string, vocabulary: Vocabulary): Ca
   if (problems.length > 0) return { case: undefined, problems };
   const parsed = caseSchema.safeParse(data);
   if (!parsed.success) {
-    return { case: undefined, problems: explainIssues(parsed.error.issues, data, { file, lineOf }) };
+    return {
+      case: undefined,
+      problems: explainIssues(parsed.error.issues, data, { file, lineOf, branchOf: placeOfStepKind }),
+    };
   }
   const faults = findCaseFaults(parsed.data, vocabulary).map(({ path, expected, received }) => ({
     file,

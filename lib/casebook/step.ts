@@ -69,19 +69,27 @@ export const repairStepSchema = z.looseObject({
 });
 
 /** One step of the path, in the order in which it happened. Which kind it is shows in its first key. */
-export const stepSchema = z.union([
-  checkStepSchema,
-  swapStepSchema,
-  plugStepSchema,
-  boreStepSchema,
-  repairStepSchema,
-]);
+export const stepSchema = z.union(
+  [checkStepSchema, swapStepSchema, plugStepSchema, boreStepSchema, repairStepSchema],
+  { error: "a step that begins with check, swap, plugs, bore or repair" },
+);
 export type CheckStep = z.infer<typeof checkStepSchema>;
 export type SwapStep = z.infer<typeof swapStepSchema>;
 export type PlugStep = z.infer<typeof plugStepSchema>;
 export type BoreStep = z.infer<typeof boreStepSchema>;
 export type RepairStep = z.infer<typeof repairStepSchema>;
 export type Step = z.infer<typeof stepSchema>;
+
+/** The first key of each kind of step, in the order of `stepSchema`. */
+const stepKinds = ["check", "swap", "plugs", "bore", "repair"] as const;
+
+/** Names the kinds that an entry of a path means to be: one where it is sound, none where it is no step at all. */
+export const kindsOfStep = (entry: unknown) =>
+  typeof entry === "object" && entry !== null ? stepKinds.filter((kind) => kind in entry) : [];
+
+/** Where in `stepSchema` the kind of a step stands: its place from 0, or -1 where the entry is no step. */
+export const placeOfStepKind = (entry: unknown) =>
+  stepKinds.findIndex((kind) => kind === kindsOfStep(entry)[0]);
 
 export const isCheckStep = (step: Step): step is CheckStep => "check" in step;
 export const isSwapStep = (step: Step): step is SwapStep => "swap" in step;

@@ -3,7 +3,10 @@ import type { Casebook } from "../casebook/loadCasebook";
 import type { CauseModel } from "../diagnosis/causeModel";
 import { buildReader, type Reader } from "../reading/reader";
 import { appendRow, buildCaseTable, type CaseTable, replaceRow } from "../similarity/caseTable";
+import { buildEntryIndex } from "../text/entryIndex";
 import { addToTextIndex, buildTextIndex, type TextIndex } from "../text/textIndex";
+import type { WordIndex } from "../text/wordSimilarities";
+import type { Cause } from "../vocabulary/cause";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { caseAttributes, caseOutcomes, caseRow } from "./caseAttributes";
 import { causeModelOf } from "./causeModelOf";
@@ -21,6 +24,8 @@ export type Bench = Readonly<{
   model: CauseModel;
   table: CaseTable;
   text: TextIndex;
+  /** The words of the handbook's causes. */
+  causeWords: WordIndex;
   /** How each repair has turned out, by its id. */
   repairs: Map<string, RepairRecord>;
 }>;
@@ -40,6 +45,7 @@ export function buildBench(vocabulary: Vocabulary, casebook: Casebook): Bench {
       finished.map((kase) => caseRow(kase, vocabulary)),
     ),
     text: buildTextIndex(casebook.cases.values(), vocabulary),
+    causeWords: buildEntryIndex([...vocabulary.causes.values()].map(causeEntry)),
     repairs: new Map(),
   };
   for (const kase of finished) {
@@ -69,6 +75,11 @@ export function takeInCase(bench: Bench, kase: Case): Bench {
   else appendRow(table, caseRow(kase, vocabulary));
   return { ...bench, cases: new Map([...bench.cases, [kase.id, kase]]) };
 }
+
+const causeEntry = ({ id, label, synonyms, comesAbout, prove }: Cause) => ({
+  id,
+  words: [label, ...synonyms, comesAbout, prove].join(" "),
+});
 
 /** What a finished case teaches the model. */
 export function lessonOf(kase: Case, vocabulary: Vocabulary) {

@@ -3,6 +3,7 @@ import { poolOpinions } from "../diagnosis/poolOpinions";
 import { defaultNonePrior, type Posterior, weighCauses } from "../diagnosis/posterior";
 import { voteOfCases } from "../diagnosis/voteOfCases";
 import { estimateMinutes } from "../estimate/estimateMinutes";
+import { wordSimilarities } from "../text/wordSimilarities";
 import { appliesTo } from "../vocabulary/appliesTo";
 import type { Answer } from "./answer";
 import type { Bench } from "./bench";
@@ -91,7 +92,9 @@ function weigh(
     similarity,
     causes: causeShares(kase.causes),
   }));
-  const pooled = poolOpinions(byFindings, voteOfCases(model.causes, prior, votes));
+  const words = wordSimilarities(bench.causeWords, notUnderstood.join(" "));
+  const likeness = Float64Array.from(model.causes, (id) => words.get(id) ?? 0);
+  const pooled = poolOpinions(byFindings, voteOfCases(model.causes, prior, votes), likeness);
   if (findings.length > 0 || outside) return pooled;
   const held = 1 - pooled.noneFits;
   const scale = held > 0 ? (1 - nothingUnderstood) / held : 0;
@@ -128,7 +131,9 @@ function remarksOn(bench: Bench, belief: Posterior, known: Known, found: number)
   if (belief.causes.every((p) => p === 0)) {
     remarks.push(`The handbook has no causes for this instrument yet${known ? ` (${known.label})` : ""}.`);
   } else if (belief.noneFits > noneLikely) {
-    remarks.push("No cause in the handbook explains this well: look for something else, or for a slip in what was said.");
+    remarks.push(
+      "No cause in the handbook explains this well: look for something else, or for a slip in what was said.",
+    );
   }
   if (left > 1 - telling) remarks.push("Little is known yet: the causes lie close together.");
   if (bench.cases.size < 10) {

@@ -73,6 +73,11 @@ export function advanceDraft(sent: SentCase, { reader, taken }: DraftGround): Dr
   }
 }
 
+/** The draft with what kept it from being saved. */
+export function refuseDraft(draft: Draft, problems: readonly ContentProblem[]): Draft {
+  return { ...draft, asked: true, problems: placeProblems(problems, draft.form) };
+}
+
 /**
  * Writes a form as Markdown. A form that still shows what its base shows gives the base again, to the letter.
  *
@@ -114,8 +119,11 @@ function findProblems(text: string, form: CaseForm, { reader, taken }: DraftGrou
     const received = `'${reading.case.id}', which another case has`;
     problems.push({ file: "case.md", line: 2, field: "id", received, expected: "an id of its own" });
   }
-  return problems.map((problem) => ({ ...problem, control: controlOf(problem.field, form) }));
+  return placeProblems(problems, form);
 }
+
+const placeProblems = (problems: readonly ContentProblem[], form: CaseForm): DraftProblem[] =>
+  problems.map((problem) => ({ ...problem, control: controlOf(problem.field, form) }));
 
 /** Empty rows fall away, and a few stand ready at the end. */
 function trimRows(form: CaseForm): CaseForm {

@@ -45,8 +45,10 @@ export function understandProblem(problem: Problem, reader: Reader): Understandi
   const notUnderstood = [...text.notUnderstood];
   for (const words of evidence) {
     const read = readEvidence(words, reader, instrument);
-    if (read) fromEvidence.push(show(read, "evidence", { from: read.from, absent: read.absent }));
-    else notUnderstood.push(`${words.check}: ${words.found}`);
+    if (read) {
+      const { from, absent, doubtful } = read;
+      fromEvidence.push(show(read, "evidence", { from, absent, doubtful }));
+    } else notUnderstood.push(`${words.check}: ${words.found}`);
   }
   const answered = new Set(fromEvidence.map(placeKey));
   const fromText = text.findings

@@ -27,7 +27,7 @@ export function editDistance(a: string, b: string, limit = Number.POSITIVE_INFIN
     before = last;
     last = row;
   }
-  return at(last, b.length);
+  return Math.min(at(last, b.length), limit + 1);
 }
 
 // Every index asked for lies inside its row by construction.

@@ -12,12 +12,12 @@ export const longestFile = 1_000_000;
 /**
  * Takes a Markdown file apart into front matter and body.
  * The front matter must be YAML between two `---` lines; any other language is refused before it is looked at.
- * A byte-order mark is dropped, and both kinds of line end are taken.
+ * A byte-order mark is dropped, and every kind of line end is taken for the plain one.
  *
  * @returns data and body, or all problems with their lines
  */
 export function readFrontMatter(text: string, file: string): FrontMatterReading {
-  const whole = text.startsWith("\uFEFF") ? text.slice(1) : text;
+  const whole = text.replace(/^\uFEFF/, "").replace(/\r\n?/g, "\n");
   const fault = outerFault(whole);
   if (fault)
     return { data: undefined, body: "", lineOf: () => fault.line, problems: [{ file, field: "", ...fault }] };
@@ -31,7 +31,7 @@ export function readFrontMatter(text: string, file: string): FrontMatterReading 
     engines: {
       yaml: {
         parse: (yaml) => {
-          reading = readYaml(yaml.replace(/^\r?\n/, ""), file, 2);
+          reading = readYaml(yaml.replace(/^\n/, ""), file, 2);
           return {};
         },
         stringify: refuse,
@@ -41,7 +41,7 @@ export function readFrontMatter(text: string, file: string): FrontMatterReading 
     },
   });
   reading ??= readYaml("", file, 2);
-  return { ...reading, body: parsed.content.replace(/\r\n/g, "\n").trim() };
+  return { ...reading, body: parsed.content.trim() };
 }
 
 type OuterFault = Omit<ContentProblem, "file" | "field">;
@@ -62,7 +62,7 @@ function outerFault(text: string): OuterFault | undefined {
     };
   }
   if (text.includes("\0")) return { line: 1, received: "a zero byte", expected: "plain text" };
-  const lines = text.split(/\r?\n/);
+  const lines = text.split("\n");
   const first = lines[0]?.trimEnd() ?? "";
   if (first !== "---") {
     return first.startsWith("---") && first.length > 3
@@ -73,8 +73,12 @@ function outerFault(text: string): OuterFault | undefined {
         }
       : { line: 1, received: showValue(first), expected: "'---' as the first line, before the fields" };
   }
-  if (!lines.slice(1).some((line) => line.trimEnd() === "---")) {
+  const end = lines.findIndex((line, index) => index > 0 && line.startsWith("---"));
+  if (end < 0) {
     return { line: lines.length, received: "no second '---' line", expected: "'---' after the last field" };
   }
-  return undefined;
+  const last = lines[end]?.trimEnd() ?? "";
+  return last === "---"
+    ? undefined
+    : { line: end + 1, received: showValue(last), expected: "'---' alone after the last field" };
 }

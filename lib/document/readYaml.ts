@@ -1,4 +1,13 @@
-import { type Document, isAlias, isNode, isPair, isScalar, LineCounter, parseDocument, visit } from "yaml";
+import {
+  type Document,
+  isCollection,
+  isNode,
+  isPair,
+  isScalar,
+  LineCounter,
+  parseDocument,
+  visit,
+} from "yaml";
 import type { ContentProblem } from "./contentProblem";
 import { showValue } from "./showValue";
 
@@ -12,9 +21,13 @@ export type YamlReading = Readonly<{
 
 const dangerousKeys = new Set(["__proto__", "constructor", "prototype"]);
 
+/** How deep lists and fields may lie in one another: far deeper than content ever is, far short of the call stack. Chosen. */
+const deepestNesting = 64;
+
 /**
  * Reads YAML 1.2 (core schema): plain data only.
- * Refused: tags that ask for code or types, aliases, double keys, keys that reach into JavaScript's objects.
+ * Refused: tags that ask for code or types, aliases, double keys, keys that reach into JavaScript's objects or are no
+ * words, and anything nested more than 64 deep.
  *
  * @param firstLine line of the file on which the text begins, from 1
  * @returns data where there are no problems; all problems at once otherwise
@@ -31,7 +44,8 @@ export function readYaml(text: string, file: string, firstLine = 1): YamlReading
     prettyErrors: false,
   });
   const lineAt = (offset: number) => counter.linePos(offset).line + firstLine - 1;
-  const problems: ContentProblem[] = [...document.errors, ...document.warnings].map((error) => ({
+  const found = [...document.errors, ...document.warnings];
+  const problems: ContentProblem[] = found.map((error) => ({
     file,
     line: lineAt(error.pos[0]),
     field: "",
@@ -40,6 +54,19 @@ export function readYaml(text: string, file: string, firstLine = 1): YamlReading
   }));
   const refuse = (offset: number, received: string, expected: string) =>
     problems.push({ file, line: lineAt(offset), field: "", received, expected });
+  const refuseDepth = (offset: number) =>
+    refuse(
+      offset,
+      `lists or fields more than ${deepestNesting} deep`,
+      `them at most ${deepestNesting} deep in one another`,
+    );
+  const lineOf = (path: readonly PropertyKey[]) => lineAt(offsetOf(document, path));
+  const exhausted = found.find(({ code }) => code === "RESOURCE_EXHAUSTION");
+  if (exhausted) {
+    problems.length = 0;
+    refuseDepth(exhausted.pos[0]);
+    return { data: undefined, problems, lineOf };
+  }
   visit(document, {
     Alias: (_, node) => void refuse(node.range?.[0] ?? 0, `the alias *${node.source}`, "the value itself"),
     Pair: (_, pair) => {
@@ -47,12 +74,17 @@ export function readYaml(text: string, file: string, firstLine = 1): YamlReading
       if (key && dangerousKeys.has(String(key.value))) {
         refuse(key.range?.[0] ?? 0, `the key ${String(key.value)}`, "another name for this field");
       }
-      if (isAlias(pair.key)) return visit.SKIP;
-      return undefined;
+      if (isCollection(pair.key))
+        refuse(pair.key.range?.[0] ?? 0, "a list or fields as a key", "a word as the key");
+    },
+    Collection: (_, node, parents) => {
+      if (parents.filter(isCollection).length < deepestNesting) return undefined;
+      refuseDepth(node.range?.[0] ?? 0);
+      return visit.BREAK;
     },
   });
   const data: unknown = problems.length === 0 ? document.toJS({ maxAliasCount: 0 }) : undefined;
-  return { data, problems, lineOf: (path) => lineAt(offsetOf(document, path)) };
+  return { data, problems, lineOf };
 }
 
 function offsetOf(document: Document.Parsed, path: readonly PropertyKey[]): number {

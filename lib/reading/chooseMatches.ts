@@ -22,10 +22,15 @@ export function chooseMatches<Meaning>(
   const chosen: PhraseMatch<Meaning>[] = [];
   for (const { match } of ranked) {
     if (match.tokens.some((token) => taken.has(token))) continue;
+    if (match.tokens.length === 1 && chosen.some((other) => encloses(other, first(match)))) continue;
     for (const token of match.tokens) taken.add(token);
     chosen.push(match);
   }
   return chosen.sort((a, b) => first(a) - first(b));
 }
+
+/** A lone word in the midst of a longer phrase belongs to what that phrase says. */
+const encloses = ({ tokens }: PhraseMatch<unknown>, at: number) =>
+  at > (tokens[0] ?? 0) && at < (tokens.at(-1) ?? 0);
 
 const first = (match: PhraseMatch<unknown>) => match.tokens[0] ?? 0;

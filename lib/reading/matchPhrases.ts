@@ -77,14 +77,26 @@ function matchAt<Meaning>(
   const missing = 1 - taken.length / phrase.terms.length;
   const missingWeight = 1 - found / phrase.weight;
   if (missing > 0 && (phrase.terms.length < 4 || missingWeight > mayMiss)) return undefined;
+  if (phrase.denials.some((at) => !isBound(taken[at], taken[at + 1], tokens))) return undefined;
   const end = ordered.at(-1) ?? anchor;
   const between = tokens
     .slice(anchor + 1, end + 1)
     .filter((token, offset) => !taken.includes(anchor + 1 + offset) && !token.filler);
-  const commas = tokens.slice(anchor + 1, end + 1).filter((token) => token.breakBefore === "clause").length;
+  const breaks = tokens.slice(anchor + 1, end + 1).filter((token) => token.breakBefore === "clause").length;
   const wrongOrder = taken.some((at, position) => position > 0 && at < (taken[position - 1] ?? at));
-  const cost = between.length * gapCost + commas * commaCost + (wrongOrder ? orderCost : 0);
+  const cost =
+    between.length * gapCost + breaks * (taken.length < 3 ? 2 : 1) * commaCost + (wrongOrder ? orderCost : 0);
   return { phrase, tokens: ordered, score: found * Math.max(0.3, 1 - cost) };
+}
+
+/** A word that denies stands before the word it denies, in the same clause, with fillers at most between them. */
+function isBound(denial: number | undefined, denied: number | undefined, tokens: readonly Token[]): boolean {
+  if (denial === undefined || denied === undefined) return true;
+  const between = tokens.slice(denial + 1, denied + 1);
+  return (
+    denied > denial &&
+    between.every((token, at) => token.breakBefore === "none" && (token.filler || at === between.length - 1))
+  );
 }
 
 /** The last token that a phrase beginning at `anchor` may still take. */

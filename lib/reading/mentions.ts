@@ -3,6 +3,7 @@ import type { Vocabulary } from "../vocabulary/vocabulary";
 import { chooseMatches } from "./chooseMatches";
 import { matchPhrases } from "./matchPhrases";
 import type { Reader } from "./reader";
+import { isNumberSign } from "./scopes";
 import { findSequences } from "./sequences";
 import type { Token } from "./token";
 
@@ -70,14 +71,15 @@ export function findCountedPart(
 }
 
 const isTight = (at: readonly number[]) => (at.at(-1) ?? 0) - (at[0] ?? 0) < at.length + 1;
-/** A bare number counts a part when it is an ordinal ("2nd"), opens a clause ("2 sticks"), or joins such a one ("1 and 2"). */
+/** A bare number counts a part when it is an ordinal ("2nd"), opens a clause ("2 sticks", "no 2 sticks"), or joins such a one ("1 and 2"). */
 function countsAlone(tokens: readonly Token[], at: number): boolean {
   const token = tokens[at];
   if (!token || !/^\d+$/.test(token.text)) return true;
   if (token.place === undefined || token.place > largestBareNumber) return false;
   const counted = (other: number) => tokens[other]?.place !== undefined;
   const [before, next] = [tokens[at - 1], tokens[at + 1]];
-  const opens = at === 0 || token.breakBefore !== "none";
+  const start = isNumberSign(tokens, at - 1) ? at - 1 : at;
+  const opens = start === 0 || tokens[start]?.breakBefore !== "none";
   const joins = before !== undefined && before.text.length <= 3 && !/\d/.test(before.text) && counted(at - 2);
   const isJoined = next !== undefined && next.text.length <= 3 && counted(at + 2);
   return opens || joins || isJoined;

@@ -2,10 +2,10 @@ import type { PartRef } from "../casebook/partRef";
 import type { Check } from "../vocabulary/check";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 
-/** Tells whether two parts are one matter: the same, one above the other in the tree, or both of one numbered part (piston and casing of a valve). */
+/** Tells whether two parts are one matter: the same, one above the other in the tree, or one the whole that the other belongs to. */
 export function arePartsAkin({ parts, partTree }: Vocabulary, a: string, b: string): boolean {
-  const whole = (part: string) => parts.get(part)?.belongsTo ?? part;
-  return whole(a) === whole(b) || partTree.isA(a, b) || partTree.isA(b, a);
+  const isWholeOf = (whole: string, part: string) => parts.get(part)?.belongsTo === whole;
+  return partTree.isA(a, b) || partTree.isA(b, a) || isWholeOf(a, b) || isWholeOf(b, a);
 }
 
 /** Tells whether a check can be about a part. */

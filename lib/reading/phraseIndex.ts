@@ -1,4 +1,5 @@
 import { editDistance } from "../document/editDistance";
+import { toTerm } from "../text/terms";
 import { type PreparedWords, splitTokens } from "./token";
 
 /** A phrase of the vocabulary as terms without fillers, with what it means. */
@@ -7,6 +8,8 @@ export type Phrase<Meaning> = Readonly<{
   text: string;
   meaning: Meaning;
   weight: number;
+  /** Places among the terms of words that deny: each must stand just before the term that follows it. */
+  denials: readonly number[];
 }>;
 
 /** Phrases by their terms, with how telling each term is. */
@@ -46,6 +49,7 @@ export function buildPhraseIndex<Meaning>(
   const phrases = bare.map((phrase) => ({
     ...phrase,
     weight: phrase.terms.reduce((sum, term) => sum + weightOf(term), 0),
+    denials: phrase.terms.flatMap((term, at) => (words.denials.has(term) ? [at] : [])),
   }));
   const byTerm = new Map<string, number[]>();
   for (const [index, { terms }] of phrases.entries()) {
@@ -64,8 +68,10 @@ function buildNearest(terms: readonly string[], lexicon: ReadonlySet<string>) {
     if (known.has(word)) return [{ term: word, quality: 1 }];
     const before = remembered.get(word);
     if (before) return before;
+    const spelledOut = /^\p{L}{2,}in$/u.test(word) ? toTerm(`${word}g`) : word;
+    if (known.has(spelledOut)) return [{ term: spelledOut, quality: 0.95 }];
     const limit =
-      word.length < shortestGuessed || /\d/.test(word) || lexicon.has(word) ? 0 : word.length < 8 ? 1 : 2;
+      word.length < shortestGuessed || /\d/.test(word) || lexicon.has(word) ? 0 : word.length < 9 ? 1 : 2;
     const near =
       limit === 0
         ? []

@@ -31,7 +31,10 @@ export function readEvidence(
 ): FindingRead | undefined {
   const { vocabulary } = reader;
   const words = `${evidence.check}: ${evidence.found}`;
-  const make = (check: Check, outcome: string, absent: boolean): FindingRead => {
+  const tokens = splitTokens(words, reader.words);
+  const scopes = findScopes(tokens, reader.sequences);
+  const foundFrom = evidence.check.length + 1;
+  const make = (check: Check, outcome: string, absent: boolean, doubtful: boolean): FindingRead => {
     const mentioned =
       (evidence.part === undefined ? undefined : readPart(evidence.part, reader, instrument)) ??
       mentionedPart(words, check, reader, instrument);
@@ -42,19 +45,17 @@ export function readEvidence(
       from: words,
       span: [0, words.length],
       absent,
-      doubtful: false,
+      doubtful,
     };
   };
   const named = vocabulary.checks.get(evidence.check.trim());
   const byId = named?.outcomes.find(({ id }) => id === evidence.found.trim());
-  if (named && byId) return make(named, byId.id, false);
+  if (named && byId) return make(named, byId.id, false, false);
 
   const serves = (check: Check) =>
     named ? check.id === named.id : appliesTo(vocabulary, check.families, instrument);
   const checkWorth = named ? new Map([[named.id, 10]]) : worthOfChecks(evidence.check, reader);
-  const tokens = splitTokens(words, reader.words);
-  const scopes = findScopes(tokens, reader.sequences);
-  const foundFrom = evidence.check.length + 1;
+  const doubted = tokens.some(({ start }, at) => start >= foundFrom && scopes.isDoubted(at));
   const [best] = matchPhrases(tokens, reader.outcomes)
     .filter(({ phrase }) => serves(phrase.meaning.check))
     .map((match) => ({
@@ -65,13 +66,13 @@ export function readEvidence(
     }))
     .sort((a, b) => b.worth - a.worth);
   const bare = readBareAnswer(tokens, foundFrom, reader);
-  if (best && best.worth >= leastWorth && !(bare && !touches(best.match.tokens, tokens, foundFrom))) {
+  if (best && best.worth >= leastWorth && touches(best.match.tokens, tokens, foundFrom)) {
     const { check, outcome } = best.match.phrase.meaning;
     const first = best.match.tokens[0] ?? 0;
     const last = best.match.tokens.at(-1) ?? first;
     const denied = scopes.deniedBy(first, last, new Set(best.match.tokens)) !== undefined;
     const meant = denied ? readDenial(check, outcome) : outcome.id;
-    return meant === undefined ? undefined : make(check, meant, denied);
+    return meant === undefined ? undefined : make(check, meant, denied, doubted);
   }
   const spoken = best?.match.phrase.meaning;
   const check = spoken?.check ?? mostNamed(checkWorth, reader, serves);
@@ -81,7 +82,7 @@ export function readEvidence(
       ? spoken.outcome
       : check.outcomes.find(({ id }) => id !== check.normal);
   const outcome = bare === "yes" ? unsound?.id : check.normal;
-  return outcome === undefined ? undefined : make(check, outcome, bare === "no");
+  return outcome === undefined ? undefined : make(check, outcome, bare === "no", doubted);
 }
 
 const touches = (at: readonly number[], tokens: readonly Token[], from: number) =>

@@ -52,14 +52,18 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
   const notUnderstood: string[] = [];
   let carried: PartRef | undefined;
   for (const sentence of splitSentences(tokens)) {
+    const before = findings.length;
     const matches = matchPhrases(sentence, reader.outcomes);
     const mentions = findMentions(sentence, reader, countedPart, tokensOfPlaces(matches, sentence));
     const scopes = findScopes(sentence, reader.sequences);
     const used = new Set<number>();
-    const swap = readSwap(sentence, mentions, scopes, reader, text);
-    if (swap) {
+    let swap = readSwap(sentence, mentions, scopes, reader, text);
+    while (swap) {
       swaps.push(swap.read);
       for (const token of swap.tokens) used.add(token);
+      const end = swap.tokens.at(-1) ?? 0;
+      const after = mentions.filter(({ first }) => first > end);
+      swap = readSwap(sentence, after, scopes, reader, text);
     }
     const open = (match: PhraseMatch<OutcomeMeaning>) => match.tokens.every((token) => !used.has(token));
     const chosen = chooseMatches(matches.filter(open), (match) => {
@@ -80,6 +84,8 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
       findings.push(...meant);
       if (meant.length === 0) for (const token of match.tokens) used.delete(token);
     }
+    const said = findings.slice(before);
+    findings.splice(before, said.length, ...said.filter((finding) => !isVoid(finding, said, reader)));
     for (const sound of readSound(sentence, mentions, scopes, used, reader, instrument, text)) {
       findings.push(...sound.findings);
       for (const token of sound.tokens) used.add(token);
@@ -205,6 +211,16 @@ function toFinding(
   };
 }
 
+/** Whether another finding of the sentence says that these words do not mean what they would mean alone. */
+function isVoid(finding: FindingRead, sentence: readonly FindingRead[], { vocabulary }: Reader): boolean {
+  const outcome = vocabulary.checks.get(finding.check)?.outcomes.find(({ id }) => id === finding.outcome);
+  return sentence.some((other) =>
+    outcome?.unless.some(
+      ({ check, outcome: id }) => check === other.check && id === other.outcome && !other.part?.others,
+    ),
+  );
+}
+
 /** One finding a check and part: on a scale the worst that was said, elsewhere what was said first without doubt. */
 function settleDoubles(findings: readonly FindingRead[], { vocabulary }: Reader): FindingRead[] {
   const kept = new Map<string, FindingRead>();
@@ -219,6 +235,9 @@ function settleDoubles(findings: readonly FindingRead[], { vocabulary }: Reader)
   }
   return [...kept.values()].sort((a, b) => a.span[0] - b.span[0]);
 }
+
+/** A run of nothing but shorter words says nothing that could be asked about. */
+const shortestStrange = 4;
 
 /** Runs of words that nothing took up: neither a finding, nor a part, nor one of the small words. */
 function leftOver(
@@ -248,5 +267,6 @@ function leftOver(
       runs.push(open);
     }
   }
-  return runs.map((run) => text.slice(run[0]?.start ?? 0, run.at(-1)?.end ?? 0));
+  const telling = runs.filter((run) => run.some(({ text: word }) => word.length >= shortestStrange));
+  return telling.map((run) => text.slice(run[0]?.start ?? 0, run.at(-1)?.end ?? 0));
 }

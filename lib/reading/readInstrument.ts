@@ -1,10 +1,11 @@
 import { chooseMatches } from "./chooseMatches";
-import { matchPhrases } from "./matchPhrases";
+import { matchPhrases, type PhraseMatch } from "./matchPhrases";
 import type { Reader } from "./reader";
 import { splitTokens } from "./token";
 
 /**
- * Finds the instrument that some words name: the longest name wins, then the one that lies deepest in the taxonomy.
+ * Finds the instrument that some words name: an instrument before the family that it belongs to, then the most
+ * telling name, then the one that lies deepest in the taxonomy.
  *
  * @param words the technician's own, or an id
  * @returns an instrument id, or undefined where no instrument is named
@@ -16,13 +17,18 @@ export function readInstrument(words: string, reader: Reader): string | undefine
   if (instruments.has(id)) return id;
   const tokens = splitTokens(words, reader.words);
   const exact = (text: string) => tokens.some((token) => token.text.toLowerCase() === text.toLowerCase());
-  const named = chooseMatches(matchPhrases(tokens, reader.instruments), ({ score, tokens: at, phrase }) => {
+  const depthOf = ({ phrase }: PhraseMatch<string>) => instrumentTree.depth(phrase.meaning);
+  const named = chooseMatches(matchPhrases(tokens, reader.instruments), (match) => {
+    const { score, tokens: at, phrase } = match;
     const loose = (at.at(-1) ?? 0) - (at[0] ?? 0) >= at.length;
-    const depth = instrumentTree.depth(phrase.meaning) / 100;
     // A short abbreviation ("euph", "tpt") is taken only as it stands, never as a slip of another word.
     const guessed = phrase.terms.length === 1 && phrase.text.length <= 4 && !exact(phrase.text);
-    return loose || guessed ? 0 : score + depth;
+    return loose || guessed ? 0 : score + depthOf(match) / 100;
   });
-  const weight = (match: (typeof named)[number]) => match.score;
-  return [...named].sort((a, b) => weight(b) - weight(a))[0]?.phrase.meaning;
+  const meanings = named.map(({ phrase }) => phrase.meaning);
+  const isOutdone = (family: string) =>
+    meanings.some((meaning) => meaning !== family && instrumentTree.isA(meaning, family));
+  return named
+    .filter(({ phrase }) => !isOutdone(phrase.meaning))
+    .sort((a, b) => b.score - a.score || depthOf(b) - depthOf(a))[0]?.phrase.meaning;
 }

@@ -30,7 +30,7 @@ export function readSound(
     if (!mention || scopes.deniedBy(word.first, word.last, used)) return [];
     const serves = (check: Check) =>
       check.normal !== undefined &&
-      check.reads === undefined &&
+      (check.reads === undefined || check.reads === "travel") &&
       check.parts[0] === mention.ref.part &&
       appliesTo(vocabulary, check.families, instrument);
     const check = [...vocabulary.checks.values()]

@@ -20,7 +20,8 @@ const results = ["free", "drags", "sticks"] as const;
  * Reads "piston 3 runs fine in 1", "2nd piston in casing 1 still hangs": a part that can be tried elsewhere, a joining
  * word, the place by name or number, and the result in the same sentence.
  *
- * @returns the first swap test of the sentence with the tokens it took, or undefined
+ * @param mentions the parts among which to look, in the order of the text
+ * @returns the first swap test with the tokens it took, or undefined
  */
 export function readSwap(
   sentence: readonly Token[],

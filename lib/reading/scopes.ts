@@ -23,7 +23,8 @@ export function findScopes(tokens: readonly Token[], sequences: Sequences): Scop
   const ends = find("endsScope");
   const clauses = numberClauses(tokens, ends);
   const clauseOf = (at: number) => clauses[at] ?? 0;
-  const before = find("deniesWhatFollows");
+  const negations = find("deniesWhatFollows");
+  const before = negations.filter(({ first }) => !isNumberSign(tokens, first));
   const after = find("deniesWhatPrecedes");
   const doubts = find("doubts", "longAgo");
   const joins = find("joinsDenied");
@@ -32,7 +33,7 @@ export function findScopes(tokens: readonly Token[], sequences: Sequences): Scop
   const small = new Set<number>();
   for (const { first, last } of [
     ...ends,
-    ...before,
+    ...negations,
     ...after,
     ...doubts,
     ...joins,
@@ -72,6 +73,17 @@ export function findScopes(tokens: readonly Token[], sequences: Sequences): Scop
     isDoubted: (at) => doubts.some(({ first }) => clauseOf(first) === clauseOf(at)),
     isSmallWord: (at) => small.has(at),
   };
+}
+
+/** "valve no 2": before a bare whole number that counts a place, "no" is short for number and denies nothing. */
+export function isNumberSign(tokens: readonly Token[], at: number): boolean {
+  const next = tokens[at + 1];
+  return (
+    /^no$/i.test(tokens[at]?.text ?? "") &&
+    next?.place !== undefined &&
+    next.breakBefore === "none" &&
+    /^\d+$/.test(next.text)
+  );
 }
 
 /** A clause ends at a comma, colon, bracket or dash, and before a word such as "but". */

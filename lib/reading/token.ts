@@ -85,6 +85,8 @@ export type PreparedWords = Readonly<{
   units: ReadonlySet<string>;
   places: ReadonlyMap<string, number>;
   shortForms: ReadonlyMap<string, string>;
+  /** Terms of single words that deny what follows. */
+  denials: ReadonlySet<string>;
   /** What counts as one token: the short forms as they are written ("w/o"), then numbers and words. */
   pattern: RegExp;
 }>;
@@ -99,6 +101,9 @@ export function prepareWords(words: ReadingWords): PreparedWords {
   return {
     pattern: new RegExp([...written, tokenPattern.source].join("|"), "giu"),
     fillers: new Set(words.fillers.map(plain)),
+    denials: new Set(
+      words.deniesWhatFollows.filter((phrase) => !phrase.includes(" ")).map((word) => toTerm(plain(word))),
+    ),
     units: new Set(words.units.map(plain)),
     places: new Map(Object.entries(words.numbers).map(([word, value]) => [plain(word), value])),
     shortForms: new Map(Object.entries(words.shortForms).map(([word, full]) => [word.toLowerCase(), full])),

@@ -1,5 +1,11 @@
+import type MiniSearch from "minisearch";
 import { searchOptions } from "./searchOptions";
-import type { TextIndex } from "./textIndex";
+
+/** What words can be looked up in: an index, and in how many of its texts each term stands. */
+export type WordIndex = Readonly<{
+  search: Pick<MiniSearch, "search">;
+  terms: ReadonlyMap<string, number>;
+}>;
 
 /** How many words of a text are compared by: the rarest tell the most, and each further one costs time. Chosen: see benchmarks. */
 const mostWords = 8;
@@ -12,7 +18,7 @@ const mostWords = 8;
  * @returns id -> similarity over 0 up to 1, for the cases that hold any of the words
  * Source: Robertson & Zaragoza 2009, with the library's own factor for the number of words matched.
  */
-export function wordSimilarities({ search, terms }: TextIndex, text: string): ReadonlyMap<string, number> {
+export function wordSimilarities({ search, terms }: WordIndex, text: string): ReadonlyMap<string, number> {
   const words = new Map(
     searchOptions.tokenize(text).flatMap((word) => {
       const term = searchOptions.processTerm(word);

@@ -28,6 +28,8 @@ export const outcomeSchema = z.strictObject({
   synonyms: synonymsSchema,
   /** What it means when somebody says it is not so; default: the check's normal outcome. */
   denied: idSchema.optional(),
+  /** Findings in the same sentence beside which the words do not mean this: "all three run free" counts no trouble. */
+  unless: z.array(z.strictObject({ check: idOf("checks"), outcome: idSchema })).default([]),
   measured: measuredSchema.optional(),
 });
 export type Outcome = z.infer<typeof outcomeSchema>;
