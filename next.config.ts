@@ -1,0 +1,17 @@
+import { fileURLToPath } from "node:url";
+import type { NextConfig } from "next";
+
+const nextConfig: NextConfig = {
+  reactStrictMode: true,
+  poweredByHeader: false,
+  devIndicators: false,
+  // Photos are served as they are by a route of ours; the image server and every image host stay off.
+  images: { unoptimized: true, remotePatterns: [] },
+  // Both reach for Node's own modules at run time, so they are loaded from node_modules and not bundled.
+  serverExternalPackages: ["chokidar", "gray-matter"],
+  // A lock file in a folder above must not move the root.
+  turbopack: { root: fileURLToPath(new URL(".", import.meta.url)) },
+  experimental: { serverActions: { bodySizeLimit: "2mb" } },
+};
+
+export default nextConfig;

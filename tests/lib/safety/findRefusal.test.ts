@@ -1,0 +1,32 @@
+import { describe, expect, it } from "vitest";
+import { findRefusal } from "@/lib/safety/findRefusal";
+
+const own = { method: "GET", host: "localhost:3170", origin: null, fetchSite: null };
+
+describe("findRefusal", () => {
+  it("lets an ordinary request through", () => {
+    expect(findRefusal(own)).toBeUndefined();
+  });
+
+  it("names the host as the reason when the host is strange, even for a read", () => {
+    expect(findRefusal({ ...own, host: "evil.test" })).toContain("named another host");
+  });
+
+  it("says that nothing was changed when a foreign page tried to write", () => {
+    expect(findRefusal({ ...own, method: "POST", origin: "http://evil.test" })).toContain(
+      "Nothing was changed",
+    );
+  });
+
+  it("refuses a rebound name whose Origin agrees with its Host", () => {
+    expect(
+      findRefusal({ ...own, method: "POST", host: "evil.test:3170", origin: "http://evil.test:3170" }),
+    ).toContain("named another host");
+  });
+
+  it("repeats nothing of the request in its answer", () => {
+    const hostile = "<script>alert(1)</script>";
+    expect(findRefusal({ ...own, host: hostile })).not.toContain("script");
+    expect(findRefusal({ ...own, method: "POST", origin: hostile })).not.toContain("script");
+  });
+});
