@@ -1,3 +1,6 @@
+import { groupOf, lineOf, linesIn, linesOf, listOf, numberIn, textOf, wordsIn } from "./fieldTexts";
+import { sayStep } from "./sayStep";
+
 /** One step as a form shows it, all words. */
 export type StepRow = Readonly<{
   /** Place of this step in the path that the form was made from; empty for a step added in the form. */
@@ -231,52 +234,4 @@ function isSameList<Row extends Readonly<Record<string, string>>>(
     a.length === b.length &&
     a.every((row, at) => Object.entries(row).every(([key, text]) => b[at]?.[key] === text))
   );
-}
-
-const isGroup = (value: unknown): value is Fields =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-const groupOf = (value: unknown): Fields => (isGroup(value) ? value : {});
-const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
-
-/** A text for a field of several lines; a lone carriage return would come back from the browser as another line end. */
-function textOf(value: unknown): string {
-  if (typeof value === "number" || typeof value === "boolean") return String(value);
-  return typeof value === "string" && !value.includes("\r") ? value : "";
-}
-/** A text for a field of one line: one with a line end in it would be cut by the browser, so it is not shown. */
-const lineOf = (value: unknown) => (textOf(value).includes("\n") ? "" : textOf(value));
-function linesOf(value: unknown): string {
-  const lines = listOf(value);
-  return lines.every((line) => typeof line === "string" && line.trim() !== "" && lineOf(line) === line)
-    ? lines.join("\n")
-    : "";
-}
-
-const wordsIn = (text: string) => text.trim() || undefined;
-function numberIn(text: string): number | string | undefined {
-  const plain = text.trim();
-  if (plain === "") return undefined;
-  return /^-?\d+(\.\d+)?$/.test(plain) ? Number(plain) : plain;
-}
-function linesIn(text: string): string[] | undefined {
-  const lines = text.split("\n").map((line) => line.trim());
-  const filled = lines.filter((line) => line !== "");
-  return filled.length > 0 ? filled : undefined;
-}
-
-const longestSaid = 160;
-/** A step in words: its fields one after another, without its minutes. */
-function sayStep(step: unknown): string {
-  const say = (value: unknown): string => {
-    if (Array.isArray(value)) return value.map(say).join(", ");
-    return isGroup(value)
-      ? Object.entries(value)
-          .map(([name, inner]) => `${name} ${say(inner)}`)
-          .join(", ")
-      : textOf(value);
-  };
-  const { minutes: _, ...fields } = groupOf(step);
-  const words = isGroup(step) ? say(fields) : say(step);
-  const line = words.replace(/\s+/g, " ").trim() || "an empty step";
-  return line.length <= longestSaid ? line : `${line.slice(0, longestSaid - 1)}…`;
 }

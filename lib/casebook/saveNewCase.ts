@@ -39,7 +39,11 @@ export function saveNewCase(text: string, folder: string, vocabulary: Vocabulary
       case "EACCES":
       case "EPERM":
       case "EROFS":
-        return fault("", "a folder that may not be written to", `leave to write in ${folder}, then save again`);
+        return fault(
+          "",
+          "a folder that may not be written to",
+          `leave to write in ${folder}, then save again`,
+        );
       case "ENOSPC":
       case "EDQUOT":
         return fault("", "a full disk", "room on the disk, then save again; nothing typed is lost");

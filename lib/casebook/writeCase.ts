@@ -15,7 +15,8 @@ const oneLine = ["quoted", "swallowed"] as const;
 export function writeCase(fields: Readonly<Record<string, unknown>>, story: string): string {
   const known = Object.keys(caseFieldsSchema.shape);
   const names = [...known, ...Object.keys(fields).filter((name) => !known.includes(name))];
-  const ordered = Object.fromEntries(
+  // A map and not an object: objects put fields that are named by a number first.
+  const ordered = new Map(
     names.filter((name) => fields[name] !== undefined).map((name) => [name, fields[name]]),
   );
   const document = new Document(ordered, { version: "1.2", schema: "core", aliasDuplicateObjects: false });

@@ -2,7 +2,7 @@ import type { Case } from "../casebook/caseFile";
 import type { Casebook } from "../casebook/loadCasebook";
 import type { CauseModel } from "../diagnosis/causeModel";
 import { buildReader, type Reader } from "../reading/reader";
-import { appendRow, buildCaseTable, type CaseTable, replaceRow } from "../similarity/caseTable";
+import { appendRow, buildCaseTable, type CaseTable, removeRow } from "../similarity/caseTable";
 import { buildEntryIndex } from "../text/entryIndex";
 import { addToTextIndex, buildTextIndex, type TextIndex } from "../text/textIndex";
 import type { WordIndex } from "../text/wordSimilarities";
@@ -20,6 +20,8 @@ import { type RepairRecord, recordRepairs } from "./repairRecords";
 export type Bench = Readonly<{
   vocabulary: Vocabulary;
   cases: ReadonlyMap<string, Case>;
+  /** Sheets of jobs still open: found by their words, they teach nothing and nothing is compared with them. */
+  open: ReadonlyMap<string, Case>;
   reader: Reader;
   model: CauseModel;
   table: CaseTable;
@@ -32,19 +34,21 @@ export type Bench = Readonly<{
 
 /** Derives the bench from what was loaded. */
 export function buildBench(vocabulary: Vocabulary, casebook: Casebook): Bench {
-  const finished = [...casebook.cases.values()].filter(isFinished);
+  const all = [...casebook.cases.values()];
+  const finished = all.filter(isFinished);
   const model = causeModelOf(vocabulary);
   const attributes = caseAttributes(vocabulary, model);
   const bench: Bench = {
     vocabulary,
-    cases: new Map(finished.map((kase) => [kase.id, kase])),
+    cases: byId(finished),
+    open: byId(all.filter((kase) => !isFinished(kase))),
     reader: buildReader(vocabulary),
     model,
     table: buildCaseTable(
       attributes,
       finished.map((kase) => caseRow(kase, vocabulary)),
     ),
-    text: buildTextIndex(casebook.cases.values(), vocabulary),
+    text: buildTextIndex(all, vocabulary),
     causeWords: buildEntryIndex([...vocabulary.causes.values()].map(causeEntry)),
     repairs: new Map(),
   };
@@ -62,18 +66,24 @@ export function buildBench(vocabulary: Vocabulary, casebook: Casebook): Bench {
  */
 export function takeInCase(bench: Bench, kase: Case): Bench {
   const { vocabulary, model, table, text, repairs } = bench;
-  const before = bench.cases.get(kase.id);
-  addToTextIndex(text, kase, vocabulary, before);
-  if (before) {
-    model.learn(lessonOf(before, vocabulary), -1);
-    recordRepairs(repairs, before, -1);
+  const cases = new Map(bench.cases);
+  const open = new Map(bench.open);
+  const learned = cases.get(kase.id);
+  addToTextIndex(text, kase, vocabulary, learned ?? open.get(kase.id));
+  if (learned) {
+    model.learn(lessonOf(learned, vocabulary), -1);
+    recordRepairs(repairs, learned, -1);
+    removeRow(table, kase.id);
+    cases.delete(kase.id);
   }
-  if (!isFinished(kase)) return bench;
-  model.learn(lessonOf(kase, vocabulary));
-  recordRepairs(repairs, kase);
-  if (before) replaceRow(table, caseRow(kase, vocabulary));
-  else appendRow(table, caseRow(kase, vocabulary));
-  return { ...bench, cases: new Map([...bench.cases, [kase.id, kase]]) };
+  open.delete(kase.id);
+  if (isFinished(kase)) {
+    model.learn(lessonOf(kase, vocabulary));
+    recordRepairs(repairs, kase);
+    appendRow(table, caseRow(kase, vocabulary));
+    cases.set(kase.id, kase);
+  } else open.set(kase.id, kase);
+  return { ...bench, cases, open };
 }
 
 const causeEntry = ({ id, label, synonyms, comesAbout, prove }: Cause) => ({
@@ -89,4 +99,5 @@ export function lessonOf(kase: Case, vocabulary: Vocabulary) {
   };
 }
 
+const byId = (cases: readonly Case[]) => new Map(cases.map((kase) => [kase.id, kase]));
 const isFinished = ({ status }: Case) => status === "closed";

@@ -11,7 +11,7 @@ import { findingKey } from "./keyFindings";
  */
 const jobsOf = { "very common": 6, common: 4, uncommon: 2.5, rare: 1.5 } as const;
 /** How likely a sound outcome is where a cause has nothing to do with a check. Chosen. */
-const soundByChance = 0.93;
+const soundByChance = 0.96;
 
 /** Builds the model of the handbook alone: causes by how common they are, tell-tales by their frequency words. */
 export function causeModelOf(vocabulary: Vocabulary): CauseModel {

@@ -1,6 +1,7 @@
 import { appliesTo } from "../vocabulary/appliesTo";
 import type { LikelyCause, Warning } from "./answer";
 import type { Bench } from "./bench";
+import { latestHarm } from "./repairRecords";
 
 /** A cause below this chance puts no repair in view; a repair below this class does no lasting harm by itself. Chosen. */
 const inView = 0.08;
@@ -31,7 +32,7 @@ export function listWarnings(
       if (!repair || !appliesTo(vocabulary, repair.families, instrument)) return [];
       const record = repairs.get(id) ?? { done: 0, harmed: 0, harms: [] };
       if (repair.risk < forcefulClass && record.harmed === 0) return [];
-      const why = record.harms[0] ?? repair.goesWrong[0] ?? "";
+      const why = latestHarm(record)?.what ?? repair.goesWrong[0] ?? "";
       const warning: Warning = {
         repair: id,
         label: repair.label,

@@ -23,9 +23,9 @@ export type Lesson = Readonly<{
 }>;
 
 /** Weight of the handbook's word against the cases, in jobs. Chosen: see `evaluate --casebook`. */
-const handbookJobs = 6;
+const handbookJobs = 10;
 /** Weight of the stated background against what all jobs together show, in jobs. Chosen. */
-const backgroundJobs = 10;
+const backgroundJobs = 60;
 /** Share of the handbook's words that is taken back toward the background: words err, and no word may rule out a cause. Chosen. */
 const wordsErr = 0.1;
 

@@ -1,14 +1,13 @@
 import { normaliseLogs, type Posterior } from "./posterior";
 
-/** Weight of the findings' opinion and of the like cases' opinion. Chosen: see `evaluate --casebook`. */
-const weightOfFindings = 0.9;
-const weightOfCases = 0.35;
+/** Weight of the like cases' opinion beside the findings' own, which count in full. Chosen: see `evaluate --casebook`. */
+const weightOfCases = 0.25;
 /** Weight of a full likeness of words between the problem and a cause's entry, in natural logarithm. Chosen likewise. */
-const weightOfWords = 1.5;
+const weightOfWords = 2.5;
 
 /**
  * Joins what the findings say with what the like cases and the words say: a log-linear pool.
- * log P(c) = a log P_findings(c) + b log P_cases(c) + w likeness(c) + constant; none of these keeps its standing with the
+ * log P(c) = log P_findings(c) + b log P_cases(c) + w likeness(c) + constant; none of these keeps its standing with the
  * findings.
  *
  * @param findings opinion by the findings
@@ -25,7 +24,7 @@ export function poolOpinions(
   const logs = findings.causes.map((probability, row) =>
     probability === 0
       ? Number.NEGATIVE_INFINITY
-      : weightOfFindings * Math.log(probability) +
+      : Math.log(probability) +
         weightOfCases * Math.log(Math.max(cases[row] ?? 0, 1e-6)) +
         weightOfWords * (words[row] ?? 0),
   );
@@ -35,8 +34,5 @@ export function poolOpinions(
   );
   const held = 1 - findings.noneFits;
   const typical = held > 0 ? mean / held : 0;
-  return normaliseLogs(
-    logs,
-    weightOfFindings * Math.log(Math.max(findings.noneFits, 1e-12)) + weightOfCases * typical,
-  );
+  return normaliseLogs(logs, Math.log(Math.max(findings.noneFits, 1e-12)) + weightOfCases * typical);
 }

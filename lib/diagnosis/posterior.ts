@@ -12,23 +12,18 @@ export type PosteriorOptions = Readonly<{
   doubtful?: ReadonlySet<string>;
 }>;
 
-/**
- * How much of its weight a finding keeps: findings of one job hang together, and counting each in full would make the
- * answer surer than it is. Chosen: see `evaluate --casebook`.
- */
-export const temper = 0.75;
 /** Weight of a finding said with doubt. Chosen. */
 const doubtWeight = 0.5;
 /** Jobs in a hundred that turn out to be something the handbook does not know. Chosen. */
 export const defaultNonePrior = 0.04;
 
 /**
- * Weighs the causes by the findings: log P(c | f) = log P(c) + t sum log P(f_i | c) + constant.
+ * Weighs the causes by the findings: log P(c | f) = log P(c) + sum log P(f_i | c) + constant.
  * Something unknown is held to make every outcome of a check equally likely.
  *
  * @param findings finding key -> outcome; what the model does not know changes nothing
  * @returns probabilities adding up to 1; with no possible cause `noneFits` is 1
- * Source: naive Bayes, e.g. Duda & Hart 1973; tempering of correlated evidence as in Hand & Yu 2001, section 5 (from memory).
+ * Source: naive Bayes, e.g. Duda & Hart 1973.
  */
 export function weighCauses(
   model: CauseModel,
@@ -46,7 +41,7 @@ export function weighCauses(
     const likelihoods = model.likelihoods(key, outcome);
     const kind = model.kindOf(key);
     if (!likelihoods || !kind) continue;
-    const weight = temper * (doubtful.has(key) ? doubtWeight : 1);
+    const weight = doubtful.has(key) ? doubtWeight : 1;
     for (let row = 0; row < logs.length; row++) {
       logs[row] = (logs[row] ?? 0) + weight * Math.log(likelihoods[row] ?? 1);
     }

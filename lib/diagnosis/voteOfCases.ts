@@ -5,7 +5,7 @@ export type Vote = Readonly<{
 }>;
 
 /** Similarity that has to be lost for a case's say to fall to 1/e of the best one's. Chosen: see `evaluate --casebook`. */
-const bandwidth = 0.07;
+const bandwidth = 0.05;
 /** Say of the prior, in votes of the best case: a lone neighbour does not decide. */
 const priorVotes = 0.5;
 

@@ -73,6 +73,7 @@ function valueAt(data: unknown, path: readonly PropertyKey[]): unknown {
 function expectation(issue: Issue, value: unknown): string {
   switch (issue.code) {
     case "invalid_type":
+      if (!issue.message.startsWith("Invalid input")) return issue.message;
       return issue.expected === "string" && (typeof value === "number" || typeof value === "boolean")
         ? `words in quotes, such as '${value}'`
         : a(issue.expected);

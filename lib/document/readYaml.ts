@@ -1,13 +1,5 @@
-import {
-  type Document,
-  isCollection,
-  isNode,
-  isPair,
-  isScalar,
-  LineCounter,
-  parseDocument,
-  visit,
-} from "yaml";
+import { type Document, isCollection, isNode, isPair, isScalar, LineCounter, visit } from "yaml";
+import { composeYaml, deepestNesting } from "./composeYaml";
 import type { ContentProblem } from "./contentProblem";
 import { showValue } from "./showValue";
 
@@ -21,9 +13,6 @@ export type YamlReading = Readonly<{
 
 const dangerousKeys = new Set(["__proto__", "constructor", "prototype"]);
 
-/** How deep lists and fields may lie in one another: far deeper than content ever is, far short of the call stack. Chosen. */
-const deepestNesting = 64;
-
 /**
  * Reads YAML 1.2 (core schema): plain data only.
  * Refused: tags that ask for code or types, aliases, double keys, keys that reach into JavaScript's objects or are no
@@ -35,56 +24,45 @@ const deepestNesting = 64;
  */
 export function readYaml(text: string, file: string, firstLine = 1): YamlReading {
   const counter = new LineCounter();
-  const document = parseDocument(text, {
-    version: "1.2",
-    schema: "core",
-    uniqueKeys: true,
-    strict: true,
-    lineCounter: counter,
-    prettyErrors: false,
-  });
   const lineAt = (offset: number) => counter.linePos(offset).line + firstLine - 1;
-  const found = [...document.errors, ...document.warnings];
-  const problems: ContentProblem[] = found.map((error) => ({
-    file,
-    line: lineAt(error.pos[0]),
-    field: "",
-    expected: remedy(error.code),
-    received: `YAML that cannot be read (${showValue(error.message)})`,
-  }));
+  const problems: ContentProblem[] = [];
   const refuse = (offset: number, received: string, expected: string) =>
     problems.push({ file, line: lineAt(offset), field: "", received, expected });
-  const refuseDepth = (offset: number) =>
-    refuse(
-      offset,
-      `lists or fields more than ${deepestNesting} deep`,
-      `them at most ${deepestNesting} deep in one another`,
-    );
-  const lineOf = (path: readonly PropertyKey[]) => lineAt(offsetOf(document, path));
-  const exhausted = found.find(({ code }) => code === "RESOURCE_EXHAUSTION");
-  if (exhausted) {
-    problems.length = 0;
-    refuseDepth(exhausted.pos[0]);
-    return { data: undefined, problems, lineOf };
+
+  const composed = composeYaml(text, counter);
+  if ("tooDeepAt" in composed) {
+    const deep = `${deepestNesting} deep`;
+    refuse(composed.tooDeepAt, `lists or fields more than ${deep}`, `them at most ${deep} in one another`);
+    return { data: undefined, problems, lineOf: () => lineAt(composed.tooDeepAt) };
   }
+  const [document, second] = composed.documents;
+  if (!document) return { data: null, problems, lineOf: () => firstLine };
+  for (const { pos, code, message } of [...document.errors, ...document.warnings]) {
+    refuse(pos[0], `YAML that cannot be read (${showValue(message)})`, remedy(code));
+  }
+  if (second)
+    refuse(second.range[0], "a second document", "one set of fields, with no '...' or '---' among them");
   visit(document, {
     Alias: (_, node) => void refuse(node.range?.[0] ?? 0, `the alias *${node.source}`, "the value itself"),
-    Pair: (_, pair) => {
-      const key = isScalar(pair.key) ? pair.key : undefined;
-      if (key && dangerousKeys.has(String(key.value))) {
+    Map: (_, { items }) => {
+      const seen = new Set<string>();
+      for (const { key } of items) {
+        if (!isScalar(key)) continue;
+        const name = String(key.value);
+        if (seen.has(name))
+          refuse(key.range?.[0] ?? 0, `the field ${showValue(name)} a second time`, "each field once");
+        seen.add(name);
+      }
+    },
+    Pair: (_, { key }) => {
+      if (isScalar(key) && dangerousKeys.has(String(key.value))) {
         refuse(key.range?.[0] ?? 0, `the key ${String(key.value)}`, "another name for this field");
       }
-      if (isCollection(pair.key))
-        refuse(pair.key.range?.[0] ?? 0, "a list or fields as a key", "a word as the key");
-    },
-    Collection: (_, node, parents) => {
-      if (parents.filter(isCollection).length < deepestNesting) return undefined;
-      refuseDepth(node.range?.[0] ?? 0);
-      return visit.BREAK;
+      if (isCollection(key)) refuse(key.range?.[0] ?? 0, "a list or fields as a key", "a word as the key");
     },
   });
   const data: unknown = problems.length === 0 ? document.toJS({ maxAliasCount: 0 }) : undefined;
-  return { data, problems, lineOf };
+  return { data, problems, lineOf: (path) => lineAt(offsetOf(document, path)) };
 }
 
 function offsetOf(document: Document.Parsed, path: readonly PropertyKey[]): number {
@@ -101,8 +79,6 @@ function remedy(code: string): string {
   switch (code) {
     case "TAB_AS_INDENT":
       return "spaces where the tab stands";
-    case "DUPLICATE_KEY":
-      return "each field once";
     case "TAG_RESOLVE_FAILED":
       return "a plain value with no ! tag";
     case "MISSING_CHAR":

@@ -59,6 +59,8 @@ function matchAt<Meaning>(
 ): PhraseMatch<Meaning> | undefined {
   const last = reach(tokens, anchor, phrase.terms.length);
   const taken: number[] = [];
+  /** Where each term of the phrase was found, by the term's place in the phrase. */
+  const takenBy: (number | undefined)[] = [];
   let found = 0;
   for (const term of phrase.terms) {
     const free = (places.get(term) ?? []).filter(
@@ -68,6 +70,7 @@ function matchAt<Meaning>(
       (kept, place) => (kept === undefined || place.quality > kept.quality ? place : kept),
       undefined,
     );
+    takenBy.push(best?.at);
     if (!best) continue;
     taken.push(best.at);
     found += index.weightOf(term) * best.quality;
@@ -77,7 +80,7 @@ function matchAt<Meaning>(
   const missing = 1 - taken.length / phrase.terms.length;
   const missingWeight = 1 - found / phrase.weight;
   if (missing > 0 && (phrase.terms.length < 4 || missingWeight > mayMiss)) return undefined;
-  if (phrase.denials.some((at) => !isBound(taken[at], taken[at + 1], tokens))) return undefined;
+  if (phrase.denials.some((at) => !isBound(takenBy[at], takenBy[at + 1], tokens))) return undefined;
   const end = ordered.at(-1) ?? anchor;
   const between = tokens
     .slice(anchor + 1, end + 1)
@@ -89,9 +92,10 @@ function matchAt<Meaning>(
   return { phrase, tokens: ordered, score: found * Math.max(0.3, 1 - cost) };
 }
 
-/** A word that denies stands before the word it denies, in the same clause, with fillers at most between them. */
+/** A word that denies is there, for without it the phrase means the contrary, and stands before the word it denies, in the same clause, with fillers at most between them. */
 function isBound(denial: number | undefined, denied: number | undefined, tokens: readonly Token[]): boolean {
-  if (denial === undefined || denied === undefined) return true;
+  if (denial === undefined) return false;
+  if (denied === undefined) return true;
   const between = tokens.slice(denial + 1, denied + 1);
   return (
     denied > denial &&

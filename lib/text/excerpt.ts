@@ -46,6 +46,7 @@ function bestStart(text: string, hits: readonly Readonly<{ start: number }>[], l
   }
   if (best < length * 0.5) return 0;
   const lead = text.lastIndexOf(". ", best);
-  const from = lead > best - length * 0.4 ? lead + 2 : text.indexOf(" ", best - 40) + 1;
+  const from =
+    lead > best - length * 0.4 ? lead + 2 : text.indexOf(" ", best - Math.min(40, length * 0.4)) + 1;
   return Math.max(0, Math.min(from, best));
 }

@@ -1,5 +1,6 @@
 import type { Query, SearchOptions, SearchResult } from "minisearch";
 import { searchOptions } from "./searchOptions";
+import { toTerm } from "./terms";
 import type { TextIndex } from "./textIndex";
 
 /** A case found by text: its score (0 and up, only comparable within one search) and the index terms that matched. */
@@ -25,12 +26,21 @@ export function searchText(index: TextIndex, text: string): TextHit[] {
 function wordQuery({ terms }: TextIndex, word: string, isLast: boolean): Query {
   const term = searchOptions.processTerm(word) ?? word;
   const known = (terms.get(term) ?? 0) > 0;
-  const options: SearchOptions = {
-    prefix: isLast,
-    fuzzy: !known && term.length >= shortestFuzzy ? (term.length > 6 ? 2 : 1) : false,
-  };
-  return { queries: [word], ...options };
+  const isGuessed = !known && term.length >= shortestFuzzy;
+  const options: SearchOptions = { prefix: isLast, fuzzy: isGuessed ? (term.length > 6 ? 2 : 1) : false };
+  const own: Query = { queries: [word], ...options };
+  const swapped = isGuessed ? swappedWords(word).filter((other) => terms.has(toTerm(other))) : [];
+  return swapped.length === 0
+    ? own
+    : { combineWith: "OR", queries: [own, { queries: swapped, prefix: false, fuzzy: false }] };
 }
+
+/** A word with each two neighbouring letters swapped: the slip that the library counts as two. */
+const swappedWords = (word: string) =>
+  Array.from({ length: word.length - 1 }, (_, at) => {
+    const [first = "", second = ""] = word.slice(at, at + 2);
+    return word.slice(0, at) + second + first + word.slice(at + 2);
+  });
 
 function run({ search }: TextIndex, query: Query): TextHit[] {
   return search

@@ -20,7 +20,8 @@ export function buildTextIndex(cases: Iterable<Case>, vocabulary: Vocabulary): T
 /**
  * Adds a case, or puts it in place of its earlier version; it is found from the next search on.
  *
- * @param before the earlier version, where there is one
+ * @param before the earlier version, where there is one, as it was added: it is taken out word for word, so that the index
+ * is as if it had never been
  */
 export function addToTextIndex(
   { search, terms }: TextIndex,
@@ -29,16 +30,18 @@ export function addToTextIndex(
   before?: Case,
 ): void {
   const document = caseDocument(kase, vocabulary);
-  if (search.has(document.id)) search.replace(document);
-  else search.add(document);
+  const former = before && caseDocument(before, vocabulary);
+  // Leaving the taking out to the library's own time would count the former's words until then: a common word could score below 0.
+  if (former) search.remove(former);
+  search.add(document);
   const count = (counted: CaseDocument, by: 1 | -1) => {
     for (const term of termsOf(counted)) terms.set(term, (terms.get(term) ?? 0) + by);
   };
   count(document, 1);
-  if (before) count(caseDocument(before, vocabulary), -1);
+  if (former) count(former, -1);
 }
 
-function termsOf(document: CaseDocument): Set<string> {
-  const words = Object.values(document).flatMap((text) => searchOptions.tokenize(text));
+function termsOf({ id: _, ...texts }: CaseDocument): Set<string> {
+  const words = Object.values(texts).flatMap((text) => searchOptions.tokenize(text));
   return new Set(words.flatMap((word) => searchOptions.processTerm(word) ?? []));
 }

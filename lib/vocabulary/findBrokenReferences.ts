@@ -25,6 +25,9 @@ export function findBrokenReferences(vocabulary: Vocabulary): ContentProblem[] {
   });
   const { instruments, parts, checks, causes, repairs, cautions } = vocabulary;
 
+  for (const instrument of instruments.values()) {
+    at(`instruments/${instrument.id}`).known("places", Object.keys(instrument.places), parts, "part");
+  }
   for (const part of parts.values()) {
     const entry = at(`parts/${part.id}`);
     entry.known("families", part.families, instruments, "instrument");
@@ -42,6 +45,11 @@ export function findBrokenReferences(vocabulary: Vocabulary): ContentProblem[] {
     entry.known("normal", check.normal ? [check.normal] : [], outcomes, "outcome of this check");
     const denied = check.outcomes.flatMap((outcome) => outcome.denied ?? []);
     entry.known("outcomes.denied", denied, outcomes, "outcome of this check");
+    for (const { check: id, outcome } of check.outcomes.flatMap(({ unless }) => unless)) {
+      const other = checks.get(id);
+      entry.known("outcomes.unless", [id], checks, "check");
+      if (other) entry.known(`outcomes.unless.${id}`, [outcome], outcomesOf(other), "outcome of this check");
+    }
   }
   for (const cause of causes.values()) {
     const entry = at(`causes/${cause.id}`);

@@ -54,7 +54,7 @@ const unreadable: readonly Row[] = [
   {
     title: "a bracket that is never closed",
     content: broken("minutes: 2 }", "minutes: 2"),
-    lines: [/^24-001\.md:11 the file: found YAML/, /^24-001\.md:\d+ the file: found YAML/, /:12 the file/],
+    lines: [/^24-001\.md:11 the file: found YAML that cannot be read \('Flow map/],
   },
   {
     title: "a tab for an indent",
@@ -67,7 +67,7 @@ const unreadable: readonly Row[] = [
   {
     title: "a field that stands twice",
     content: broken("minutes: 12", "minutes: 12\nminutes: 13"),
-    lines: [/^24-001\.md:16 the file: found YAML that cannot be read \(.*unique.*\); write each field once$/],
+    lines: [`${file}:16 the file: found the field 'minutes' a second time; write each field once`],
   },
   {
     title: "no line of dashes after the fields",
@@ -111,7 +111,9 @@ const unreadable: readonly Row[] = [
   {
     title: "two documents in one front matter",
     content: broken("title:", "...\ntitle:"),
-    lines: [/^24-001\.md:\d+ the file: .*multiple documents/],
+    lines: [
+      `${file}:4 the file: found a second document; write one set of fields, with no '...' or '---' among them`,
+    ],
   },
   {
     title: "aliases that swell to billions of words",

@@ -37,6 +37,7 @@ describe("a schema's issues in plain words", () => {
       "shut",
       "'shut'; one of: open, closed",
     ],
+    ["the schema's own words for a wrong type", z.string({ error: "a day" }), 3, "3; a day"],
     ["a form of its own", z.string().regex(/^b/, "a word in b"), "a", "'a'; a word in b"],
   ])("says %s", (_, schema, value, told) => {
     expect(explain(z.object({ field: schema }), { field: value })).toEqual([`11 field: ${told}`]);

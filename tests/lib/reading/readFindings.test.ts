@@ -103,6 +103,11 @@ describe("denial", () => {
     ]);
   });
 
+  it("is never read into a phrase that has it and a text that has not", () => {
+    expect(lines("light shows under rim")).toEqual(["bell-look bent"]);
+    expect(lines("no light shows under rim")).toEqual(["bell-look straight"]);
+  });
+
   it("is part of what the finding was read from", () => {
     expect(read("2nd valve: no dents at all").findings[0]?.from).toBe("no dents");
   });

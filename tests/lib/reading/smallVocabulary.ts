@@ -94,8 +94,8 @@ const checks = [
     "Sight along the bell",
     "bell",
     [
-      { id: "straight", label: "Bell straight", synonyms: ["bell straight"] },
-      { id: "bent", label: "Bell bent", synonyms: ["bell bent", "bend", "bends"] },
+      { id: "straight", label: "Bell straight", synonyms: ["bell straight", "no light shows under rim"] },
+      { id: "bent", label: "Bell bent", synonyms: ["bell bent", "bend", "bends", "light shows under rim"] },
     ],
     { normal: "straight", risk: 0, minutes: 1 },
   ),

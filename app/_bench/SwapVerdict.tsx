@@ -1,0 +1,40 @@
+import type { SwapAnswer } from "@/lib/consult/answer";
+import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
+import { partWords } from "./partWords";
+import styles from "./SwapGrid.module.css";
+
+const sentenceCase = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** What the swaps say together: the suspects, who is cleared, what would settle it, what contradicts. */
+export function SwapVerdict({ swap, vocabulary }: Readonly<{ swap: SwapAnswer; vocabulary: Vocabulary }>) {
+  const named = (standing: SwapAnswer["suspects"][number]["standing"]) =>
+    swap.suspects
+      .filter((suspect) => suspect.standing === standing)
+      .map(({ part }) => partWords(vocabulary, part) ?? part)
+      .join(", ");
+  const suspects = named("suspect");
+  const possible = named("possible");
+  const cleared = named("cleared");
+  return (
+    <div className={styles.verdict} role="status">
+      {suspects ? (
+        <p>
+          <b>{sentenceCase(suspects)}</b>: under suspicion.
+        </p>
+      ) : null}
+      {possible ? <p>{sentenceCase(possible)}: could be.</p> : null}
+      {cleared ? <p className={styles.cleared}>{sentenceCase(cleared)}: cleared.</p> : null}
+      {swap.contradictions.map((words) => (
+        <p key={words} className={styles.contradiction}>
+          {words}
+        </p>
+      ))}
+      {swap.nextSwap ? (
+        <p className="small">
+          {sentenceCase(partWords(vocabulary, swap.nextSwap[0]) ?? "")} in{" "}
+          {partWords(vocabulary, swap.nextSwap[1])} would tell most.
+        </p>
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,13 @@
+/**
+ * Breaks words into lines for a drawing, where nothing wraps by itself.
+ *
+ * @param longest characters that a line may have; a single word may be longer
+ * @example wrapWords("Two thirds of the way down", 16) // ["Two thirds of", "the way down"]
+ */
+export function wrapWords(words: string, longest: number): readonly string[] {
+  return words.split(" ").reduce<string[]>((lines, word) => {
+    const last = lines.at(-1);
+    if (last === undefined || last.length + 1 + word.length > longest) return [...lines, word];
+    return [...lines.slice(0, -1), `${last} ${word}`];
+  }, []);
+}

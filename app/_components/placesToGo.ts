@@ -1,0 +1,7 @@
+/** The places in the head of every page, in the order in which a job passes through them. */
+export const placesToGo = [
+  { href: "/", label: "Bench" },
+  { href: "/casebook", label: "Casebook" },
+  { href: "/handbook", label: "Handbook" },
+  { href: "/add", label: "Add a case" },
+] as const;

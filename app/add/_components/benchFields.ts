@@ -1,0 +1,24 @@
+import { readBenchQuery, type SearchParams } from "@/app/_bench/benchQuery";
+import { isBare, problemOf } from "@/app/_bench/problemOf";
+import type { Shop } from "@/app/_data/shop";
+import type { Fields } from "@/lib/casebook/caseForm";
+
+/** What a bench's address already says of the case: complaint, instrument, and a step for everything understood and tried. */
+export function benchFields(params: SearchParams, consult: Shop["consult"]): Fields {
+  const bench = readBenchQuery(params);
+  if (isBare(bench)) return {};
+  const { instrument, understood } = consult(problemOf(bench));
+  const checks = understood
+    .filter(({ source }) => source === "says" || source === "evidence")
+    .map(({ check, part, outcome }) => ({ check, ...(part ? { part } : {}), found: outcome }));
+  const swaps = bench.swaps.map(({ guest, host, result, where }) => ({
+    swap: [guest, host],
+    found: result,
+    ...(where ? { where } : {}),
+  }));
+  return {
+    ...(instrument ? { instrument: instrument.id } : {}),
+    ...(bench.says.trim() ? { complaint: bench.says.trim() } : {}),
+    path: [...checks, ...swaps],
+  };
+}

@@ -1,0 +1,36 @@
+import Link from "next/link";
+import { partWords } from "@/app/_bench/partWords";
+import { formatMinutes } from "@/app/_components/formatMinutes";
+import { labelOf } from "@/app/_components/labelOf";
+import { Section } from "@/app/_components/Section";
+import type { Case } from "@/lib/casebook/caseFile";
+import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
+import styles from "./Harms.module.css";
+
+type Props = Readonly<{ harms: Case["harms"]; vocabulary: Vocabulary }>;
+
+/** What a repair did that it should not have, and who paid for it. */
+export function Harms({ harms, vocabulary }: Props) {
+  if (harms.length === 0) return null;
+  return (
+    <Section title="Harm done">
+      <ul>
+        {harms.map(({ repair, part, what, minutes, paidBy }) => (
+          <li key={`${repair} ${what}`} className={styles.harm}>
+            <h3>
+              <Link href={`/handbook/repairs/${repair}`} prefetch={false}>
+                {labelOf(vocabulary.repairs, repair)}
+              </Link>
+              {part ? `, ${partWords(vocabulary, part)}` : null}
+            </h3>
+            <p>{what.charAt(0).toUpperCase() + what.slice(1)}.</p>
+            <p className="small soft">
+              {formatMinutes(minutes)} to make good,{" "}
+              {paidBy === "shop" ? "paid by the shop" : "paid by the customer"}
+            </p>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}

@@ -1,0 +1,119 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { factsOf } from "@/app/_bench/factsOf";
+import { CaseLine } from "@/app/_components/CaseLine";
+import { formatDay } from "@/app/_components/formatDay";
+import { LessonMark } from "@/app/_components/LessonMark";
+import { labelOf } from "@/app/_components/labelOf";
+import { outcomeWord } from "@/app/_components/outcomeWord";
+import { Section } from "@/app/_components/Section";
+import { getShop } from "@/app/_data/shop";
+import { lookBack } from "@/lib/consult/lookBack";
+import { Causes } from "./_components/Causes";
+import { Harms } from "./_components/Harms";
+import { Money } from "./_components/Money";
+import { Path } from "./_components/Path";
+import { PrintButton } from "./_components/PrintButton";
+import { SavedNote } from "./_components/SavedNote";
+import { Story } from "./_components/Story";
+import { stepViews } from "./_components/stepViews";
+import { WasDone } from "./_components/WasDone";
+import styles from "./page.module.css";
+
+type Props = Readonly<{
+  params: Promise<{ id: string }>;
+  searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+}>;
+
+/** As many like cases as stand side by side. */
+const shownLike = 3;
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { casebook } = await getShop();
+  return { title: casebook.cases.get((await params).id)?.title ?? "Not here" };
+}
+
+/** One case: its lesson first, then the path with how belief moved, and what it came to. */
+export default async function CasePage({ params, searchParams }: Props) {
+  const { casebook, bench, vocabulary } = await getShop();
+  const kase = casebook.cases.get((await params).id);
+  if (!kase) notFound();
+  const { belief, similar } = lookBack(kase, bench);
+  const steps = stepViews(kase, vocabulary);
+  const root = kase.causes.find(({ role }) => role === "root")?.cause;
+  return (
+    <main className="page" id="main">
+      {(await searchParams).saved === undefined ? null : <SavedNote id={kase.id} file={kase.file} />}
+      <p className={styles.job}>
+        <b>Case {kase.id}</b>
+        <span>
+          {[
+            labelOf(vocabulary.instruments, kase.instrument),
+            [kase.maker, kase.model].filter(Boolean).join(" "),
+          ]
+            .filter(Boolean)
+            .join(" · ")}
+        </span>
+        <span>
+          Taken in {formatDay(kase.received)}
+          {kase.closed ? `, closed ${formatDay(kase.closed)}` : ""}
+        </span>
+        <span>{outcomeWord(kase.status === "open" ? "open" : (kase.outcome ?? "open"))}</span>
+        {kase.demo ? <span>Demo case, invented</span> : null}
+        <span className={`${styles.print} unprinted`}>
+          <PrintButton />
+        </span>
+      </p>
+      <h1>{kase.title}</h1>
+      {kase.lessons.map((lesson) => (
+        <LessonMark key={lesson}>{lesson}</LessonMark>
+      ))}
+      <div className={styles.came}>
+        <p>
+          <b>Came in with</b> {kase.complaint}
+        </p>
+        {kase.arrival.length > 0 ? (
+          <p>
+            <b>On arrival</b> {kase.arrival.join("; ")}
+          </p>
+        ) : null}
+      </div>
+      <div className={styles.two}>
+        <div className={styles.path}>
+          <Path
+            steps={steps}
+            belief={belief}
+            labels={belief.causes.map((cause) => labelOf(vocabulary.causes, cause))}
+            hasRoot={root !== undefined && belief.causes[0] === root}
+          />
+        </div>
+        <div className={styles.aside}>
+          <Causes kase={kase} vocabulary={vocabulary} />
+          <Money kase={kase} />
+          <WasDone steps={steps} />
+          <Harms harms={kase.harms} vocabulary={vocabulary} />
+        </div>
+      </div>
+      {kase.story ? (
+        <Section title="The story">
+          <Story markdown={kase.story} />
+        </Section>
+      ) : null}
+      <Section title="Like this one" className="unprinted">
+        {similar.length === 0 ? <p className="small soft">No other case is like it.</p> : null}
+        <div className={styles.like}>
+          {similar.slice(0, shownLike).map((like) => (
+            <CaseLine
+              key={like.case}
+              id={like.case}
+              title={like.title}
+              meta={`${like.instrument} · ${Math.round(100 * like.similarity)} in 100 alike`}
+              facts={factsOf(like)}
+              lesson={like.lessons[0]}
+            />
+          ))}
+        </div>
+      </Section>
+    </main>
+  );
+}

@@ -1,0 +1,79 @@
+import Link from "next/link";
+import { labelOf } from "@/app/_components/labelOf";
+import type { CheckTells, TellTale } from "@/lib/consult/tellTales";
+import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
+import styles from "./TellTaleTable.module.css";
+
+type Props = Readonly<{ told: readonly CheckTells[]; vocabulary: Vocabulary }>;
+
+const shownFirst = 8;
+
+/** What each check tells of a cause, both ways, in words. */
+export function TellTaleTable({ told, vocabulary }: Props) {
+  const rest = told.slice(shownFirst);
+  return (
+    <>
+      <Table told={told.slice(0, shownFirst)} vocabulary={vocabulary} label="The most telling checks" />
+      {rest.length > 0 ? (
+        <details className={styles.more}>
+          <summary>{rest.length} checks that tell less</summary>
+          <Table told={rest} vocabulary={vocabulary} label="Checks that tell less" />
+        </details>
+      ) : null}
+    </>
+  );
+}
+
+function Table({ told, vocabulary, label }: Props & Readonly<{ label: string }>) {
+  return (
+    <table className={styles.table} aria-label={label}>
+      <thead>
+        <tr>
+          <th scope="col">Found</th>
+          <th scope="col">With this cause</th>
+          <th scope="col">What it says</th>
+        </tr>
+      </thead>
+      {told.map(({ check, others, tells }) => (
+        <tbody key={`${check} ${others}`}>
+          <tr>
+            <th scope="rowgroup" colSpan={3} className={styles.check}>
+              <Link href={`/handbook/checks/${check}`} prefetch={false}>
+                {labelOf(vocabulary.checks, check)}
+              </Link>
+              {others ? <span> on the others</span> : null}
+            </th>
+          </tr>
+          {tells.map((tell) => (
+            <tr key={tell.outcome}>
+              <td>{outcomeLabel(vocabulary, check, tell.outcome)}</td>
+              <td>{tell.often}</td>
+              <td data-says={says(tell)}>{saysWords[says(tell)]}</td>
+            </tr>
+          ))}
+        </tbody>
+      ))}
+    </table>
+  );
+}
+
+/** Under one decibel of evidence nobody feels a difference; ten are a factor of ten in the odds. Source: Good 1950. */
+const least = 1;
+const strong = 5;
+
+function says({ decibans }: TellTale): keyof typeof saysWords {
+  if (Math.abs(decibans) < least) return "little";
+  if (decibans > 0) return decibans >= strong ? "strongly-for" : "for";
+  return decibans <= -strong ? "strongly-against" : "against";
+}
+
+const saysWords = {
+  "strongly-for": "+ speaks strongly for",
+  for: "+ speaks for",
+  little: "says little",
+  against: "\u2212 speaks against",
+  "strongly-against": "\u2212 speaks strongly against",
+} as const;
+
+const outcomeLabel = ({ checks }: Vocabulary, check: string, outcome: string) =>
+  checks.get(check)?.outcomes.find(({ id }) => id === outcome)?.label ?? outcome;

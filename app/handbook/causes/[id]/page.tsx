@@ -1,0 +1,118 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { HarmRate } from "@/app/_components/HarmRate";
+import { labelOf } from "@/app/_components/labelOf";
+import { RiskMark } from "@/app/_components/RiskMark";
+import { Section } from "@/app/_components/Section";
+import { getShop } from "@/app/_data/shop";
+import { tellTales } from "@/lib/consult/tellTales";
+import { Bearing } from "../../_components/Bearing";
+import { casesWithCause } from "../../_components/casesWith";
+import styles from "../../_components/Entry.module.css";
+import { EntryHead } from "../../_components/EntryHead";
+import { TellTaleTable } from "../../_components/TellTaleTable";
+
+type Props = Readonly<{ params: Promise<{ id: string }> }>;
+
+const roleWords = {
+  root: "the root",
+  contributing: "helped it along",
+  "brought-on": "brought on by a repair",
+} as const;
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { vocabulary } = await getShop();
+  return { title: labelOf(vocabulary.causes, (await params).id) };
+}
+
+/** A cause: how it comes about, what tells of it and what against it, what proves it, and the cases that bear on it. */
+export default async function CausePage({ params }: Props) {
+  const { vocabulary, casebook, bench } = await getShop();
+  const cause = vocabulary.causes.get((await params).id);
+  if (!cause) notFound();
+  const cases = casesWithCause(casebook, cause.id);
+  const takenForIt = [...vocabulary.causes.values()].filter(({ mistakenFor }) =>
+    mistakenFor.includes(cause.id),
+  );
+  const alike = [...new Set([...cause.mistakenFor, ...takenForIt.map(({ id }) => id)])];
+  return (
+    <main className="page" id="main">
+      <EntryHead kind="Cause" anchor="causes" title={cause.label} synonyms={cause.synonyms}>
+        <span>{cause.howCommon.charAt(0).toUpperCase() + cause.howCommon.slice(1)}, by the handbook</span>
+        <span>
+          found in {cases.length} of {casebook.cases.size} cases here
+        </span>
+        <span className="soft">
+          {cause.families.map((family) => labelOf(vocabulary.instruments, family).toLowerCase()).join(", ")}
+        </span>
+      </EntryHead>
+      <div className={styles.two}>
+        <div>
+          <Section title="How it comes about">
+            <p className={styles.prose}>{cause.comesAbout}</p>
+          </Section>
+          <Section title="How to prove it">
+            <p className={styles.prose}>{cause.prove}</p>
+          </Section>
+          <Section
+            title="What tells of it"
+            aside="the most telling checks first; cases count with the handbook"
+          >
+            <TellTaleTable told={tellTales(cause, bench)} vocabulary={vocabulary} />
+          </Section>
+          <p className={styles.source}>Source: {cause.source}.</p>
+        </div>
+        <div>
+          {alike.length > 0 ? (
+            <Section title="Mistaken for">
+              <ul className={styles.list}>
+                {alike.map((id) => (
+                  <li key={id}>
+                    <Link href={`/handbook/causes/${id}`} prefetch={false}>
+                      {labelOf(vocabulary.causes, id)}
+                    </Link>
+                  </li>
+                ))}
+              </ul>
+            </Section>
+          ) : null}
+          <Section title="Repairs">
+            {cause.repairs.length === 0 ? <p className="small soft">None is written down yet.</p> : null}
+            <ul className={styles.list}>
+              {cause.repairs.flatMap((id) => {
+                const repair = vocabulary.repairs.get(id);
+                const record = bench.repairs.get(id) ?? { done: 0, harmed: 0 };
+                return repair ? (
+                  <li key={id}>
+                    <Link href={`/handbook/repairs/${id}`} prefetch={false}>
+                      {repair.label}
+                    </Link>
+                    <p className={`${styles.row} small`}>
+                      <RiskMark riskClass={repair.risk} />
+                      <HarmRate harmed={record.harmed} done={record.done} />
+                    </p>
+                  </li>
+                ) : (
+                  []
+                );
+              })}
+            </ul>
+          </Section>
+          <Bearing
+            title="Cases"
+            cases={cases}
+            vocabulary={vocabulary}
+            say={({ causes }) =>
+              causes
+                .filter((one) => one.cause === cause.id)
+                .map(({ role }) => roleWords[role])
+                .join(", ")
+            }
+            none="It has not been found in a case here yet."
+          />
+        </div>
+      </div>
+    </main>
+  );
+}

@@ -1,0 +1,103 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { RiskMark } from "@/app/_components/RiskMark";
+import { Section } from "@/app/_components/Section";
+import { getShop } from "@/app/_data/shop";
+import { casesWithCause, casesWithRepair } from "./_components/casesWith";
+import { EntryList } from "./_components/EntryList";
+import styles from "./page.module.css";
+
+export const metadata: Metadata = { title: "Handbook" };
+
+const riskClasses = [0, 1, 2, 3, 4];
+const sayGroup = (group: string) => group.charAt(0).toUpperCase() + group.slice(1).replaceAll("-", " ");
+const sayCases = (count: number) => (count === 0 ? "" : `${count} ${count === 1 ? "case" : "cases"}`);
+
+/** The handbook's contents: causes by what they come of, checks and repairs by what they put at stake, cautions. */
+export default async function HandbookPage() {
+  const { vocabulary, casebook } = await getShop();
+  const causes = [...vocabulary.causes.values()];
+  const checks = [...vocabulary.checks.values()];
+  const repairs = [...vocabulary.repairs.values()];
+  const cautions = [...vocabulary.cautions.values()];
+  const parts = [
+    { id: "causes", label: "Causes", count: causes.length },
+    { id: "checks", label: "Checks", count: checks.length },
+    { id: "repairs", label: "Repairs", count: repairs.length },
+    { id: "cautions", label: "Cautions", count: cautions.length },
+  ];
+  return (
+    <main className="page" id="main">
+      <h1>Handbook</h1>
+      <nav aria-label="Parts of the handbook" className={styles.parts}>
+        {parts.map(({ id, label, count }) => (
+          <a key={id} href={`#${id}`}>
+            {label} <span className="soft">{count}</span>
+          </a>
+        ))}
+      </nav>
+      <Section title="Causes" id="causes" aside="why it does not work, by what it comes of">
+        <div className={styles.groups}>
+          {[...new Set(causes.map(({ group }) => group))].map((group) => (
+            <EntryList
+              key={group}
+              title={sayGroup(group)}
+              entries={causes
+                .filter((cause) => cause.group === group)
+                .map(({ id, label }) => ({
+                  href: `/handbook/causes/${id}`,
+                  label,
+                  aside: sayCases(casesWithCause(casebook, id).length),
+                }))}
+            />
+          ))}
+        </div>
+      </Section>
+      <Section title="Checks" id="checks" aside="what one does to learn something, the safest first">
+        <div className={styles.groups}>
+          {riskClasses.map((risk) => (
+            <EntryList
+              key={risk}
+              title={<RiskMark riskClass={risk} />}
+              entries={checks
+                .filter((check) => check.risk === risk)
+                .map(({ id, label, minutes }) => ({
+                  href: `/handbook/checks/${id}`,
+                  label,
+                  aside: `${minutes} min`,
+                }))}
+            />
+          ))}
+        </div>
+      </Section>
+      <Section title="Repairs" id="repairs" aside="what one does to mend, the safest first">
+        <div className={styles.groups}>
+          {riskClasses.map((risk) => (
+            <EntryList
+              key={risk}
+              title={<RiskMark riskClass={risk} />}
+              entries={repairs
+                .filter((repair) => repair.risk === risk)
+                .map(({ id, label }) => ({
+                  href: `/handbook/repairs/${id}`,
+                  label,
+                  aside: sayCases(casesWithRepair(casebook, id).length),
+                }))}
+            />
+          ))}
+        </div>
+      </Section>
+      <Section title="Cautions" id="cautions" aside="what can hurt a person at the bench">
+        <div className={styles.groups}>
+          <EntryList
+            entries={cautions.map(({ id, label }) => ({
+              href: `/handbook/cautions/${id}`,
+              label,
+              aside: "",
+            }))}
+          />
+        </div>
+      </Section>
+    </main>
+  );
+}

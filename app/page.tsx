@@ -1,0 +1,89 @@
+import Link from "next/link";
+import { AnswerInShort } from "./_bench/AnswerInShort";
+import styles from "./_bench/Bench.module.css";
+import { BenchAnswer } from "./_bench/BenchAnswer";
+import { BenchLink } from "./_bench/BenchLink";
+import { benchFields, benchHref } from "./_bench/benchHref";
+import { longestSays, readBenchQuery, type SearchParams } from "./_bench/benchQuery";
+import { Findings } from "./_bench/Findings";
+import { instrumentOptions } from "./_bench/instrumentOptions";
+import { LikeItBefore } from "./_bench/LikeItBefore";
+import { marksOf } from "./_bench/marksOf";
+import { NothingYet } from "./_bench/NothingYet";
+import { pistonView } from "./_bench/pistonView";
+import { isBare, problemOf } from "./_bench/problemOf";
+import { SaysForm } from "./_bench/SaysForm";
+import { SetAside } from "./_bench/SetAside";
+import { Strip } from "./_bench/Strip";
+import { SwapGrid } from "./_bench/SwapGrid";
+import { ValveSection } from "./_bench/ValveSection";
+import controls from "./_components/controls.module.css";
+import { getShop } from "./_data/shop";
+
+type Props = Readonly<{ searchParams: Promise<SearchParams> }>;
+
+/** The bench: what came in on the one side, what it looks like on the other; all of it in the address. */
+export default async function BenchPage({ searchParams }: Props) {
+  const bench = readBenchQuery(await searchParams);
+  const shop = await getShop();
+  const { vocabulary, casebook } = shop;
+  const answer = isBare(bench) ? undefined : shop.consult(problemOf(bench));
+  const instrument = bench.instrument ?? answer?.instrument?.id;
+  const view = answer?.instrument?.outside ? undefined : pistonView(vocabulary, instrument, answer);
+  return (
+    <main className="page" id="main">
+      <SetAside count={shop.problems.length} />
+      <AnswerInShort answer={answer} />
+      <div className={styles.bench}>
+        <div className={styles.evidence}>
+          <SaysForm
+            says={bench.says}
+            instrument={bench.instrument ?? ""}
+            heardInstrument={answer?.instrument?.label ?? null}
+            groups={instrumentOptions(vocabulary)}
+            marks={answer ? marksOf(bench.says, answer) : []}
+            carried={benchFields(bench)}
+            longest={longestSays}
+          />
+          {answer ? <Findings bench={bench} answer={answer} vocabulary={vocabulary} /> : null}
+          {view ? (
+            <div className={styles.drawings}>
+              <ValveSection
+                bench={bench}
+                understood={answer?.understood ?? []}
+                vocabulary={vocabulary}
+                view={view}
+              />
+              <SwapGrid bench={bench} view={view} swap={answer?.swap ?? null} vocabulary={vocabulary} />
+            </div>
+          ) : null}
+          {answer ? (
+            <p className={`${styles.after} unprinted`}>
+              <Link className={controls.plain} href={benchHref(bench, "/add")} prefetch={false}>
+                Write it up as a case
+              </Link>
+              <BenchLink ownWords className={controls.word} to={readBenchQuery({})}>
+                Clear the bench
+              </BenchLink>
+            </p>
+          ) : null}
+        </div>
+        {answer ? (
+          <>
+            <BenchAnswer answer={answer} says={bench.says} titles={casebook.cases} />
+            <div className={styles.alike}>
+              {answer.understood.length > 0 && !answer.instrument?.outside ? (
+                <LikeItBefore similar={answer.similar} />
+              ) : null}
+            </div>
+          </>
+        ) : (
+          <div className={styles.start}>
+            <NothingYet caseCount={casebook.cases.size} bench={bench} />
+          </div>
+        )}
+      </div>
+      {answer ? <Strip answer={answer} /> : null}
+    </main>
+  );
+}

@@ -1,0 +1,39 @@
+import type { Casebook } from "@/lib/casebook/loadCasebook";
+import { type Bench, buildBench, lessonOf } from "@/lib/consult/bench";
+import { caseAttributes, caseRow } from "@/lib/consult/caseAttributes";
+import { causeModelOf } from "@/lib/consult/causeModelOf";
+import { buildReader } from "@/lib/reading/reader";
+import { buildCaseTable } from "@/lib/similarity/caseTable";
+import { buildTextIndex } from "@/lib/text/textIndex";
+import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
+import { timeOnce } from "./measure";
+import { type Result, showSeconds } from "./result";
+
+/** Builds everything that a consultation needs out of the loaded casebook: as one, then each part by itself. */
+export function benchBuildIndexes(
+  vocabulary: Vocabulary,
+  casebook: Casebook,
+): Readonly<{ bench: Bench; results: readonly Result[] }> {
+  const cases = [...casebook.cases.values()];
+  const model = causeModelOf(vocabulary);
+  const parts: Readonly<Record<string, () => unknown>> = {
+    "reading of shop language": () => buildReader(vocabulary),
+    "case table": () => {
+      const rows = cases.map((kase) => caseRow(kase, vocabulary));
+      buildCaseTable(caseAttributes(vocabulary, model), rows);
+    },
+    "text index": () => buildTextIndex(cases, vocabulary),
+    "cause model": () => {
+      for (const kase of cases) model.learn(lessonOf(kase, vocabulary));
+    },
+  };
+  const partResults = Object.entries(parts).map(([name, build]) => ({
+    work: `of which: ${name}`,
+    shown: showSeconds(timeOnce(build)),
+  }));
+  const whole = timeOnce(() => buildBench(vocabulary, casebook));
+  return {
+    bench: whole.value,
+    results: [{ work: "build all indexes", shown: showSeconds(whole) }, ...partResults],
+  };
+}

@@ -1,0 +1,97 @@
+import { describe, expect, it } from "vitest";
+import { countFacets, facetChoiceSchema, facetValues, matchesFacets } from "@/lib/text/facets";
+import { makeCase } from "@/tests/fixtures/makeCase";
+
+const gummed = { cause: "gummed-oil", role: "root" };
+const closed = { status: "closed", outcome: "fixed" };
+const cases = [
+  makeCase({
+    id: "a",
+    ...closed,
+    instrument: "cornet",
+    received: "2023-05-01",
+    maker: "Marrowby",
+    causes: [gummed],
+  }),
+  makeCase({ id: "b", ...closed, instrument: "cornet", received: "2024-05-01", maker: "Corvane" }),
+  makeCase({
+    id: "c",
+    instrument: "euphonium",
+    received: "2024-06-01",
+    causes: [gummed, { cause: "gummed-oil", part: "valve 2", role: "contributing" }],
+    path: [
+      { check: "valve-travel", part: "valve 1", found: "free" },
+      { check: "valve-travel", part: "other valve", found: "free" },
+      { repair: "clean-and-oil", part: "piston 1", result: "fixed" },
+      { swap: ["casing 1", "casing 2"], found: "free" },
+    ],
+  }),
+];
+const counts = (choice: Parameters<typeof countFacets>[1]) =>
+  Object.fromEntries(
+    Object.entries(countFacets(cases, choice)).map(([name, map]) => [name, Object.fromEntries(map)]),
+  );
+
+describe("the facets of a case", () => {
+  it("name each part, cause and year once, whatever its number or role", () => {
+    expect(cases.map(facetValues)[2]).toEqual({
+      instrument: ["euphonium"],
+      part: ["valve", "piston"],
+      cause: ["gummed-oil"],
+      outcome: ["open"],
+      maker: [],
+      year: ["2024"],
+    });
+  });
+
+  it("match where every chosen value is one of its own", () => {
+    const matching = (choice: Parameters<typeof countFacets>[1]) =>
+      cases.filter((kase) => matchesFacets(kase, choice)).map(({ id }) => id);
+    expect(matching({})).toEqual(["a", "b", "c"]);
+    expect(matching({ cause: "gummed-oil" })).toEqual(["a", "c"]);
+    expect(matching({ cause: "gummed-oil", year: "2024" })).toEqual(["c"]);
+    expect(matching({ part: "piston" })).toEqual(["c"]);
+    expect(matching({ maker: "nobody" })).toEqual([]);
+  });
+});
+
+describe("the counts beside the facets", () => {
+  it("count every case once a value where nothing is chosen", () => {
+    expect(counts({})).toEqual({
+      instrument: { cornet: 2, euphonium: 1 },
+      part: { valve: 1, piston: 1 },
+      cause: { "gummed-oil": 2 },
+      outcome: { fixed: 2, open: 1 },
+      maker: { Marrowby: 1, Corvane: 1 },
+      year: { 2023: 1, 2024: 2 },
+    });
+  });
+
+  it("say how many cases each further choice would leave; a facet's own choice is set aside for its own counts", () => {
+    const { instrument, year, maker } = counts({ instrument: "cornet", year: "2024" });
+    expect(instrument).toEqual({ cornet: 1, euphonium: 1 });
+    expect(year).toEqual({ 2023: 1, 2024: 1 });
+    expect(maker).toEqual({ Corvane: 1 });
+  });
+
+  it("are the numbers of cases that the choice then leaves", () => {
+    for (const choice of [{}, { year: "2024" }, { cause: "gummed-oil", outcome: "open" }]) {
+      for (const [name, values] of Object.entries(countFacets(cases, choice))) {
+        for (const [value, count] of values) {
+          const left = cases.filter((kase) => matchesFacets(kase, { ...choice, [name]: value }));
+          expect([name, value, count]).toEqual([name, value, left.length]);
+        }
+      }
+    }
+  });
+});
+
+describe("a choice from outside", () => {
+  it("takes at most one short word a facet; anything else is no choice", () => {
+    expect(
+      facetChoiceSchema.parse({ year: "2024", maker: ["a", "b"], part: "x".repeat(81), other: "y" }),
+    ).toEqual({
+      year: "2024",
+    });
+  });
+});
