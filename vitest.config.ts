@@ -9,7 +9,11 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: "lib", include: ["tests/{lib,reference,content,bin}/**/*.test.ts"], testTimeout: 20_000 },
+        test: {
+          name: "lib",
+          include: ["tests/{lib,reference,content,bin}/**/*.test.ts"],
+          testTimeout: 20_000,
+        },
       },
       {
         extends: true,

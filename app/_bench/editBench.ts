@@ -1,7 +1,7 @@
 import type { BenchQuery, TappedFinding, TappedSwap } from "./benchQuery";
 
 /** The name by which a finding is left out: `check`, or `check part`. */
-export const findingName = ({ check, part }: Readonly<{ check: string; part: string | null }>) =>
+const findingName = ({ check, part }: Readonly<{ check: string; part: string | null }>) =>
   part ? `${check} ${part}` : check;
 
 /** The bench with a finding tapped in; it takes the place of what was found before by the same check on the same part. */

@@ -4,7 +4,7 @@ import { partRefSchema } from "./partRef";
 import { stepSchema } from "./step";
 
 /** A calendar day, checked to exist: 31 February is refused. */
-export const daySchema = z.iso.date({
+const daySchema = z.iso.date({
   error: "a day that exists, written year-month-day, such as 2026-03-09",
 });
 
@@ -20,7 +20,7 @@ export const caseCauseSchema = z.looseObject({
 });
 
 /** What a repair did to the instrument that it should not have, and who paid for it. */
-export const harmSchema = z.looseObject({
+const harmSchema = z.looseObject({
   repair: idOf("repairs"),
   part: partRefSchema.optional(),
   what: lineSchema,
@@ -81,7 +81,6 @@ export const caseSchema = caseFieldsSchema.superRefine((fields, context) => {
 
 export type CaseFields = z.infer<typeof caseFieldsSchema>;
 export type CaseCause = z.infer<typeof caseCauseSchema>;
-export type Harm = z.infer<typeof harmSchema>;
 
 /** A case as held in memory: its front matter, its story and the file it came from. */
 export type Case = CaseFields & Readonly<{ story: string; file: string }>;

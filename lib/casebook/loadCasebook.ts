@@ -32,7 +32,7 @@ export function loadCasebook(folder: string, vocabulary: Vocabulary): Casebook {
 }
 
 /** Lists the case files of a folder by name, without those that editors and saves leave behind (`.name`, `name~`). */
-export function caseFiles(folder: string): string[] {
+function caseFiles(folder: string): string[] {
   try {
     return readdirSync(folder)
       .filter((name) => name.endsWith(".md") && !name.startsWith("."))
@@ -44,7 +44,7 @@ export function caseFiles(folder: string): string[] {
 }
 
 /** Reads one case file from disk; anything that keeps it from being read comes back as a problem, not as an exception. */
-export function readCaseFile(folder: string, file: string, vocabulary: Vocabulary): CaseReading {
+function readCaseFile(folder: string, file: string, vocabulary: Vocabulary): CaseReading {
   const fault = (received: string, expected: string): CaseReading => ({
     case: undefined,
     problems: [{ file, line: 0, field: "", received, expected }],

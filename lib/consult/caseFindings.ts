@@ -29,7 +29,7 @@ export function caseFindings(kase: Pick<Case, "path">, vocabulary: Vocabulary): 
 }
 
 /** The findings of one step; swap tests tell nothing one by one and are read together in `caseFindings`. */
-export function stepFindings(step: Step, vocabulary: Vocabulary): Finding[] {
+function stepFindings(step: Step, vocabulary: Vocabulary): Finding[] {
   if (isCheckStep(step)) {
     const part = step.part === undefined ? undefined : parsePartRef(step.part);
     return [{ check: step.check, outcome: step.found, part }, ...inStroke(step, vocabulary, part)];

@@ -22,7 +22,7 @@ export function causeModelOf(vocabulary: Vocabulary): CauseModel {
 }
 
 /** Every finding key with its outcomes: each check on the troubled part, and on its siblings where the part is numbered. */
-export function findingKinds({ checks, parts }: Vocabulary): FindingKind[] {
+function findingKinds({ checks, parts }: Vocabulary): FindingKind[] {
   return [...checks.values()].flatMap((check) => {
     const kind = (others: boolean): FindingKind => ({
       key: findingKey(check.id, others),

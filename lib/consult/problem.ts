@@ -12,29 +12,27 @@ const plugReadingSchema = z.object({
 });
 
 /** Plugs tried in one bore, with a sound sibling and the piston where they were measured. */
-export const gaugeInputSchema = plugReadingSchema.extend({
+const gaugeInputSchema = plugReadingSchema.extend({
   reference: plugReadingSchema.partial({ part: true }).optional(),
   piston: z
     .object({ part: shortSchema.optional(), diameter: lengthSchema, plusMinus: lengthSchema.optional() })
     .optional(),
 });
-export type GaugeInput = z.infer<typeof gaugeInputSchema>;
 
 /** Diameters of one bore at several angles, in degrees. */
-export const diametersInputSchema = z.object({
+const diametersInputSchema = z.object({
   part: shortSchema,
   depth: lengthSchema.optional(),
   readings: z.array(z.object({ angle: z.number(), diameter: lengthSchema })).max(360),
 });
 
 /** Part a tried in part b's place. */
-export const swapInputSchema = z.object({
+const swapInputSchema = z.object({
   a: shortSchema,
   b: shortSchema,
   result: z.enum(["free", "drags", "sticks"]),
   where: shortSchema.optional(),
 });
-export type SwapInput = z.infer<typeof swapInputSchema>;
 
 /**
  * What comes to the bench: the technician's own words, and readings where there are any.

@@ -10,7 +10,6 @@ export function showValue(value: unknown): string {
   if (typeof value === "number" || typeof value === "boolean") return String(value);
   const text =
     typeof value === "string" ? `'${value}'` : JSON.stringify(value, (_, inner) => printable(inner));
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is being taken out
   const plain = text.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g, " ");
   return plain.length <= longest ? plain : `${plain.slice(0, longest - 1)}…`;
 }

@@ -3,7 +3,7 @@ import type { Check } from "../vocabulary/check";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 
 /** Tells whether two parts are one matter: the same, one above the other in the tree, or one the whole that the other belongs to. */
-export function arePartsAkin({ parts, partTree }: Vocabulary, a: string, b: string): boolean {
+function arePartsAkin({ parts, partTree }: Vocabulary, a: string, b: string): boolean {
   const isWholeOf = (whole: string, part: string) => parts.get(part)?.belongsTo === whole;
   return partTree.isA(a, b) || partTree.isA(b, a) || isWholeOf(a, b) || isWholeOf(b, a);
 }

@@ -4,7 +4,7 @@ import { frequencySchema, idOf, idSchema, proseSchema, sourceSchema, synonymsSch
 /** Check id -> outcome id -> how often that is found when this cause is at work. */
 const tellTalesSchema = z.record(idSchema, z.record(idSchema, frequencySchema));
 
-export const commonnessSchema = z.enum(["very common", "common", "uncommon", "rare"]);
+const commonnessSchema = z.enum(["very common", "common", "uncommon", "rare"]);
 
 /**
  * Why an instrument does not work.

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { buildBench } from "@/lib/consult/bench";
 import { consult } from "@/lib/consult/consult";
 import { problemSchema } from "@/lib/consult/problem";
-import { temper, weighCauses } from "@/lib/diagnosis/posterior";
+import { weighCauses } from "@/lib/diagnosis/posterior";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { smallCasebook } from "../lib/consult/smallCasebook";
 import { smallVocabulary } from "../lib/reading/smallVocabulary";
@@ -64,7 +64,7 @@ describe("weight of evidence", () => {
     expect(reasons(bench, "dent", ["deposits", "lime"])).toEqual([]);
   });
 
-  it("adds up over findings to what the odds have gained, but for the tempering", () => {
+  it("adds up over findings to what the odds have gained", () => {
     const { model } = benchOf({
       dent: { "casing-look": { dented: 0.8, sound: 0.2 }, deposits: { lime: 0.1, clean: 0.9 } },
       dirt: { "casing-look": { dented: 0.08, sound: 0.92 }, deposits: { lime: 0.5, clean: 0.5 } },
@@ -80,6 +80,6 @@ describe("weight of evidence", () => {
         ["deposits", "lime"],
       ]) - decibans([]);
     // A ratio of 10 for the dent and of 5 against it: 10 - 6.9897.
-    expect(gained / temper).toBeCloseTo(10 - 10 * Math.log10(5), 4);
+    expect(gained).toBeCloseTo(10 - 10 * Math.log10(5), 4);
   });
 });

@@ -11,7 +11,7 @@ const tells = (told: Record<string, Record<string, number>>): CausePrior["tellTa
   new Map(Object.entries(told).map(([key, outcomes]) => [key, new Map(Object.entries(outcomes))]));
 
 /** Causes with 6, 3 and 1 jobs behind them. */
-export const smallCauses: readonly CausePrior[] = [
+const smallCauses: readonly CausePrior[] = [
   { id: "dirt", jobs: 6, tellTales: tells({ travel: { drags: 0.8 }, casing: { sound: 0.97 } }) },
   { id: "dent", jobs: 3, tellTales: tells({ travel: { hangs: 0.8 }, casing: { dented: 0.8 } }) },
   { id: "wear", jobs: 1, tellTales: tells({ travel: { drags: 0.3, free: 0.6 } }) },

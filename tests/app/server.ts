@@ -1,0 +1,53 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type Browser, chromium } from "playwright-core";
+
+/** The built app in its own process on a temporary copy of the content, with a browser to drive it. */
+export type RunningApp = Readonly<{
+  address: string;
+  browser: Browser;
+  content: string;
+  stop: () => Promise<void>;
+}>;
+
+const flags = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-background-networking",
+  "--disable-sync",
+  "--no-first-run",
+];
+
+/** Starts the built app on a port and waits until it answers. */
+export async function startApp(port: number): Promise<RunningApp> {
+  const content = mkdtempSync(join(tmpdir(), "benchlore-"));
+  cpSync("content", content, { recursive: true });
+  const address = `http://127.0.0.1:${port}`;
+  const server = spawn(
+    process.execPath,
+    ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
+    { env: { ...process.env, BENCHLORE_CONTENT: content, NODE_ENV: "production" }, stdio: "ignore" },
+  );
+  await untilItAnswers(address, server);
+  const executablePath = process.env.CHROMIUM_PATH ?? "/usr/bin/chromium";
+  const browser = await chromium.launch({ executablePath, args: flags });
+  const stop = async () => {
+    await browser.close();
+    server.kill("SIGTERM");
+    rmSync(content, { recursive: true, force: true });
+  };
+  return { address, browser, content, stop };
+}
+
+async function untilItAnswers(address: string, server: ChildProcess): Promise<void> {
+  for (let attempt = 0; attempt < 240; attempt++) {
+    if (server.exitCode !== null)
+      throw new Error(`the server must stay up; it ended with ${server.exitCode}; build first`);
+    const answer = await fetch(address).catch(() => undefined);
+    if (answer?.ok) return;
+    await new Promise((resolve) => setTimeout(resolve, 250));
+  }
+  throw new Error(`the server must answer at ${address}; it did not within a minute`);
+}
