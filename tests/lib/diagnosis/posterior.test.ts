@@ -52,7 +52,7 @@ describe("weighCauses", () => {
     const after = weighCauses(model, new Map([["travel", "hangs"]])).causes;
     const [dirt = 0, dent = 0] = model.likelihoods("travel", "hangs") ?? [];
     const odds = ([a = 0, b = 0]: Float64Array) => b / a;
-    expect(odds(after) / odds(before)).toBeCloseTo((dent / dirt) ** 10);
+    expect(odds(after) / odds(before)).toBeCloseTo(dent / dirt, 10);
   });
 
   it("lets a finding change nothing that is as likely under every cause as under none", () => {
