@@ -78,11 +78,6 @@ describe("the built app", () => {
     expect(await (await fetch(`${app.address}/casebook?q=hangs`)).text()).toContain("24-004");
   });
 
-  it("takes an instrument in the address that it does not know for none", async () => {
-    const answer = await fetch(`${app.address}/?says=3rd+valve+hangs&instrument=euph`);
-    expect(answer.status).toBe(200);
-  });
-
   it("refuses a foreign origin on a write and sends a policy without inline scripts", async () => {
     const write = await fetch(`${app.address}/add`, {
       method: "POST",
