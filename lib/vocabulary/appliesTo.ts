@@ -5,11 +5,11 @@ import type { Vocabulary } from "./vocabulary";
  * An instrument not known serves every family: nothing is ruled out by not knowing.
  */
 export function appliesTo(
-  { instrumentTree }: Vocabulary,
+  { instruments, instrumentTree }: Vocabulary,
   families: readonly string[],
   instrument: string | undefined,
 ): boolean {
-  if (instrument === undefined) return true;
+  if (instrument === undefined || !instruments.has(instrument)) return true;
   return families.some(
     (family) => instrumentTree.isA(instrument, family) || instrumentTree.isA(family, instrument),
   );
