@@ -1,7 +1,8 @@
 import { formatPartRef, type PartRef } from "../casebook/partRef";
+import type { FindingRead } from "../reading/findingRead";
 import { readEvidence } from "../reading/readEvidence";
 import type { Reader } from "../reading/reader";
-import { type FindingRead, readFindings } from "../reading/readFindings";
+import { readFindings } from "../reading/readFindings";
 import { readInstrument } from "../reading/readInstrument";
 import { readPart } from "../reading/readPart";
 import type { GaugingResult, OvalityResult, SwapAnswer, UnderstoodFinding } from "./answer";

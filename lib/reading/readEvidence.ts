@@ -1,11 +1,11 @@
 import { appliesTo } from "../vocabulary/appliesTo";
 import type { Check } from "../vocabulary/check";
+import type { FindingRead } from "./findingRead";
 import { matchPhrases } from "./matchPhrases";
 import { findCountedPart, findMentions } from "./mentions";
 import { checkBearsOn, partForCheck } from "./partFit";
 import { readDenial } from "./readDenial";
 import type { Reader } from "./reader";
-import type { FindingRead } from "./readFindings";
 import { readPart } from "./readPart";
 import { findScopes } from "./scopes";
 import { findSequences, type SequenceKind } from "./sequences";

@@ -1,6 +1,9 @@
 import type { PartRef } from "../casebook/partRef";
 import { appliesTo } from "../vocabulary/appliesTo";
 import { chooseMatches } from "./chooseMatches";
+import type { FindingRead } from "./findingRead";
+import { joinedMentions } from "./joinedMentions";
+import { leftOver } from "./leftOver";
 import { matchPhrases, type PhraseMatch } from "./matchPhrases";
 import { findCountedPart, findMentions, type Mention } from "./mentions";
 import { checkBearsOn, partForCheck } from "./partFit";
@@ -10,18 +13,6 @@ import { readSound } from "./readSound";
 import { readSwap, type SwapRead } from "./readSwap";
 import { findScopes, type Scopes } from "./scopes";
 import { splitTokens, type Token } from "./token";
-
-/** A finding read from words. */
-export type FindingRead = Readonly<{
-  check: string;
-  outcome: string;
-  part: PartRef | undefined;
-  /** The words it was read from. */
-  from: string;
-  span: readonly [number, number];
-  absent: boolean;
-  doubtful: boolean;
-}>;
 
 /** A text as understood: findings and swap tests in the order of the text, and the words that nothing took up. */
 export type TextRead = Readonly<{
@@ -78,7 +69,7 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
     for (const match of chosen) {
       const mention = nearestMention(match, mentions, scopes, reader);
       if (mention && !mention.ref.others && mention.ref.place !== undefined) carried = mention.ref;
-      const meant = [mention, ...joinedMentions(mention, mentions, sentence)].flatMap(
+      const meant = [mention, ...joinedMentions(mention, mentions, sentence, reader.words)].flatMap(
         (one) => toFinding(match, one, carried, sentence, scopes, used, reader, text) ?? [],
       );
       findings.push(...meant);
@@ -113,27 +104,6 @@ function tokensOfPlaces(
       )
       .flatMap(({ tokens }) => tokens),
   );
-}
-
-/** "1st and 3rd fine": numbered mentions joined to one by small words alone share what is said of it. */
-export function joinedMentions(
-  mention: Mention | undefined,
-  mentions: readonly Mention[],
-  sentence: readonly Token[],
-): Mention[] {
-  if (mention?.ref.place === undefined) return [];
-  const joined: Mention[] = [];
-  let { first } = mention;
-  for (const other of mentions.toReversed()) {
-    if (other.last >= first || other.ref.place === undefined) continue;
-    const between = sentence.slice(other.last + 1, first);
-    const close =
-      between.length <= 2 && between.every((token) => token.filler || /^(and|or|plus)$/i.test(token.text));
-    if (!close || other.ref.part !== mention.ref.part) break;
-    joined.push(other);
-    first = other.first;
-  }
-  return joined;
 }
 
 function splitSentences(tokens: readonly Token[]): Token[][] {
@@ -234,39 +204,4 @@ function settleDoubles(findings: readonly FindingRead[], { vocabulary }: Reader)
       kept.set(key, finding);
   }
   return [...kept.values()].sort((a, b) => a.span[0] - b.span[0]);
-}
-
-/** A run of nothing but shorter words says nothing that could be asked about. */
-const shortestStrange = 4;
-
-/** Runs of words that nothing took up: neither a finding, nor a part, nor one of the small words. */
-function leftOver(
-  sentence: readonly Token[],
-  used: ReadonlySet<number>,
-  mentions: readonly Mention[],
-  scopes: Scopes,
-  text: string,
-  reader: Reader,
-): string[] {
-  const explained = (at: number, token: Token) =>
-    used.has(at) ||
-    token.filler ||
-    scopes.isSmallWord(at) ||
-    mentions.some(({ first, last }) => at >= first && at <= last) ||
-    reader.instruments.byTerm.has(token.term);
-  const runs: Token[][] = [];
-  let open: Token[] | undefined;
-  for (const [at, token] of sentence.entries()) {
-    if (explained(at, token)) {
-      if (!token.filler) open = undefined;
-      continue;
-    }
-    if (open && token.breakBefore === "none") open.push(token);
-    else {
-      open = [token];
-      runs.push(open);
-    }
-  }
-  const telling = runs.filter((run) => run.some(({ text: word }) => word.length >= shortestStrange));
-  return telling.map((run) => text.slice(run[0]?.start ?? 0, run.at(-1)?.end ?? 0));
 }

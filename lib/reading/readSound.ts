@@ -1,9 +1,10 @@
 import { appliesTo } from "../vocabulary/appliesTo";
 import type { Check } from "../vocabulary/check";
+import type { FindingRead } from "./findingRead";
+import { joinedMentions } from "./joinedMentions";
 import type { Mention } from "./mentions";
 import { partForCheck } from "./partFit";
 import type { Reader } from "./reader";
-import { type FindingRead, joinedMentions } from "./readFindings";
 import type { Scopes } from "./scopes";
 import type { Token } from "./token";
 
@@ -16,7 +17,7 @@ export function readSound(
   mentions: readonly Mention[],
   scopes: Scopes,
   used: ReadonlySet<number>,
-  { vocabulary }: Reader,
+  { vocabulary, words }: Reader,
   instrument: string | undefined,
   text: string,
 ): Readonly<{ findings: readonly FindingRead[]; tokens: readonly number[] }>[] {
@@ -40,7 +41,7 @@ export function readSound(
     said.add(clause);
     const span = [sentence[mention.first]?.start ?? 0, sentence[word.last]?.end ?? 0] as const;
     const outcome = check.normal;
-    const findings = [mention, ...joinedMentions(mention, mentions, sentence)].map(
+    const findings = [mention, ...joinedMentions(mention, mentions, sentence, words)].map(
       ({ ref }): FindingRead => ({
         check: check.id,
         outcome,

@@ -85,6 +85,8 @@ export type PreparedWords = Readonly<{
   units: ReadonlySet<string>;
   places: ReadonlyMap<string, number>;
   shortForms: ReadonlyMap<string, string>;
+  /** Words that join numbered parts: "1st and 3rd". */
+  joins: ReadonlySet<string>;
   /** Terms of single words that deny what follows. */
   denials: ReadonlySet<string>;
   /** What counts as one token: the short forms as they are written ("w/o"), then numbers and words. */
@@ -104,6 +106,7 @@ export function prepareWords(words: ReadingWords): PreparedWords {
     denials: new Set(
       words.deniesWhatFollows.filter((phrase) => !phrase.includes(" ")).map((word) => toTerm(plain(word))),
     ),
+    joins: new Set(words.joinsParts.map(plain)),
     units: new Set(words.units.map(plain)),
     places: new Map(Object.entries(words.numbers).map(([word, value]) => [plain(word), value])),
     shortForms: new Map(Object.entries(words.shortForms).map(([word, full]) => [word.toLowerCase(), full])),

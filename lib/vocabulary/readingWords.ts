@@ -15,6 +15,8 @@ export const readingWordsSchema = z.strictObject({
   others: phrasesSchema,
   all: phrasesSchema,
   fillers: phrasesSchema,
+  /** Joins numbered parts: "1st and 3rd". */
+  joinsParts: phrasesSchema,
   /** Joins further things to a denial: "no dents, bends or lime". */
   joinsDenied: phrasesSchema,
   /** Says that a thing is as it should be: "spring fine". */

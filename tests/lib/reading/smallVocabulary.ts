@@ -234,6 +234,7 @@ export const smallVocabulary: Vocabulary = {
     others: ["others", "other two", "other valves"],
     all: ["all three"],
     fillers: ["the", "a", "it", "is", "was", "of", "with", "and", "or", "in the"],
+    joinsParts: ["and", "or", "plus"],
     joinsDenied: ["or", "nor"],
     sound: ["fine", "ok", "good"],
     affirms: ["yes", "yep"],
