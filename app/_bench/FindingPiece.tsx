@@ -3,11 +3,11 @@ import type { UnderstoodFinding } from "@/lib/consult/answer";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import controls from "../_components/controls.module.css";
 import { Piece } from "../_components/Piece";
+import { partWords } from "../_components/partWords";
 import { BenchLink } from "./BenchLink";
 import type { BenchQuery } from "./benchQuery";
 import { leaveOut, setFinding, takeBack } from "./editBench";
 import styles from "./Findings.module.css";
-import { partWords } from "./partWords";
 
 type Props = Readonly<{ bench: BenchQuery; finding: UnderstoodFinding; vocabulary: Vocabulary }>;
 

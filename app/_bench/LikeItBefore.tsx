@@ -1,8 +1,7 @@
 import type { SimilarCase } from "@/lib/consult/answer";
-import { CaseLine } from "../_components/CaseLine";
+import { LikeCase } from "../_components/LikeCase";
 import { More } from "../_components/More";
 import { Section } from "../_components/Section";
-import { factsOf } from "./factsOf";
 import styles from "./LikeItBefore.module.css";
 
 /** As many as stand side by side. */
@@ -30,14 +29,7 @@ function Cases({ similar }: Readonly<{ similar: readonly SimilarCase[] }>) {
   return (
     <div className={styles.cases}>
       {similar.map((like) => (
-        <CaseLine
-          key={like.case}
-          id={like.case}
-          title={like.title}
-          meta={`${like.instrument} · ${Math.round(100 * like.similarity)} in 100 alike`}
-          facts={factsOf(like)}
-          lesson={like.lessons[0]}
-        />
+        <LikeCase key={like.case} like={like} />
       ))}
     </div>
   );

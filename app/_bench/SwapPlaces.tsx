@@ -1,10 +1,10 @@
 import type { Check } from "@/lib/vocabulary/check";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import controls from "../_components/controls.module.css";
+import { partWords } from "../_components/partWords";
 import { BenchLink } from "./BenchLink";
 import type { BenchQuery } from "./benchQuery";
 import { setSwap } from "./editBench";
-import { partWords } from "./partWords";
 import styles from "./SwapGrid.module.css";
 
 type Props = Readonly<{ bench: BenchQuery; check: Check; vocabulary: Vocabulary }>;

@@ -1,6 +1,6 @@
 import type { SwapAnswer } from "@/lib/consult/answer";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
-import { partWords } from "./partWords";
+import { partWords } from "../_components/partWords";
 import styles from "./SwapGrid.module.css";
 
 const sentenceCase = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,5 +1,5 @@
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
-import { partWords } from "./partWords";
+import { partWords } from "../_components/partWords";
 
 /**
  * A finding that was left out, in words.

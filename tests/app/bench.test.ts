@@ -49,6 +49,51 @@ describe("the built app", () => {
     await page.context().close();
   });
 
+  it("lets one correct a finding with a tap, and keeps the correction in the address", async () => {
+    const page = await (await app.browser.newContext()).newPage();
+    page.setDefaultTimeout(20_000);
+    await page.goto(app.address + bench);
+    const hangs = page.locator("details[name=finding]", { hasText: "Hangs" }).first();
+    await hangs.locator("summary").click();
+    await hangs.getByRole("link", { name: "Slow on the return" }).click();
+    await page.waitForURL(/e=valve-travel(:|%3A)slow/);
+    await page.locator("details[name=finding]", { hasText: "Slow on the return" }).first().waitFor();
+    await page.context().close();
+  });
+
+  it("takes in a new case that is found at once by search and by likeness, and shows its lesson", async () => {
+    const page = await (await app.browser.newContext()).newPage();
+    page.setDefaultTimeout(20_000);
+    const lesson = "Ask what the wombat had for breakfast before the valve comes out.";
+    const own = readFileSync(join(app.content, "cases", "24-004.md"), "utf8")
+      .replace("id: 24-004", "id: 26-910")
+      .replace(/^demo: .*\n/m, "")
+      .replace(/^title: .*$/m, "title: Wombat beside the second valve")
+      .replace(/^lessons: .*$/m, `lessons: ["${lesson}"]`);
+    await page.goto(`${app.address}/add`);
+    await page.getByRole("button", { name: "Markdown" }).click();
+    const text = page.locator("textarea[name=text]");
+    await text.fill(own.replace("status: closed", "status: shut"));
+    await page.getByRole("button", { name: "Save" }).click();
+    await page.getByText("one of: open, closed").first().waitFor();
+    expect(await text.inputValue()).toContain("status: shut");
+    await text.fill(own);
+    await page.getByRole("button", { name: "Save" }).click();
+    await page.waitForURL(/\/casebook\/26-910/);
+    expect(await page.getByText(lesson).count()).toBeGreaterThan(0);
+    await page.goto(`${app.address}/casebook?q=wombat`);
+    expect(await page.locator("main a[href='/casebook/26-910']").count()).toBeGreaterThan(0);
+    const like = "2nd valve hangs halfway both ways, slide stiff, frees with the slide out";
+    await page.goto(`${app.address}/?instrument=trumpet&says=${encodeURIComponent(like)}`);
+    expect(await page.locator("main a[href='/casebook/26-910']").count()).toBeGreaterThan(0);
+    await page.context().close();
+  });
+
+  it("takes an instrument in the address that it does not know for none", async () => {
+    const answer = await fetch(`${app.address}/?says=3rd+valve+hangs&instrument=euph`);
+    expect(answer.status).toBe(200);
+  });
+
   it("reads, searches and answers without JavaScript", async () => {
     const page = await (await app.browser.newContext({ javaScriptEnabled: false })).newPage();
     await page.goto(app.address + bench);

@@ -1,9 +1,8 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { factsOf } from "@/app/_bench/factsOf";
-import { CaseLine } from "@/app/_components/CaseLine";
 import { formatDay } from "@/app/_components/formatDay";
 import { LessonMark } from "@/app/_components/LessonMark";
+import { LikeCase } from "@/app/_components/LikeCase";
 import { labelOf } from "@/app/_components/labelOf";
 import { outcomeWord } from "@/app/_components/outcomeWord";
 import { Section } from "@/app/_components/Section";
@@ -103,14 +102,7 @@ export default async function CasePage({ params, searchParams }: Props) {
         {similar.length === 0 ? <p className="small soft">No other case is like it.</p> : null}
         <div className={styles.like}>
           {similar.slice(0, shownLike).map((like) => (
-            <CaseLine
-              key={like.case}
-              id={like.case}
-              title={like.title}
-              meta={`${like.instrument} · ${Math.round(100 * like.similarity)} in 100 alike`}
-              facts={factsOf(like)}
-              lesson={like.lessons[0]}
-            />
+            <LikeCase key={like.case} like={like} />
           ))}
         </div>
       </Section>

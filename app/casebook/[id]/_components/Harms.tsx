@@ -1,7 +1,7 @@
 import Link from "next/link";
-import { partWords } from "@/app/_bench/partWords";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
+import { partWords } from "@/app/_components/partWords";
 import { Section } from "@/app/_components/Section";
 import type { Case } from "@/lib/casebook/caseFile";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";

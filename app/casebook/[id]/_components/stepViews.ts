@@ -1,5 +1,5 @@
-import { partWords } from "@/app/_bench/partWords";
 import { labelOf } from "@/app/_components/labelOf";
+import { partWords } from "@/app/_components/partWords";
 import type { Case } from "@/lib/casebook/caseFile";
 import {
   isBoreStep,

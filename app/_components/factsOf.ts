@@ -1,5 +1,5 @@
 import type { Share, SimilarCase } from "@/lib/consult/answer";
-import type { CaseFact } from "../_components/CaseLine";
+import type { CaseFact } from "./CaseLine";
 
 /** As many of a kind as one reads at a glance; the rest is counted. */
 const mostOfAKind = 4;
