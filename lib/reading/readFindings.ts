@@ -191,17 +191,23 @@ function isVoid(finding: FindingRead, sentence: readonly FindingRead[], { vocabu
   );
 }
 
-/** One finding a check and part: on a scale the worst that was said, elsewhere what was said first without doubt. */
+/**
+ * One finding a check and part: on a scale the worst that was said; elsewhere trouble before soundness ("pads look good,
+ * one is torn"), and of two troubles what was said first without doubt.
+ */
 function settleDoubles(findings: readonly FindingRead[], { vocabulary }: Reader): FindingRead[] {
   const kept = new Map<string, FindingRead>();
   for (const finding of findings) {
     const key = `${finding.check} ${finding.part?.others ? "other" : ""} ${finding.part?.place ?? ""}`;
     const before = kept.get(key);
     const check = vocabulary.checks.get(finding.check);
-    const rank = (one: FindingRead) =>
-      check?.ordered && check.normal ? check.outcomes.findIndex(({ id }) => id === one.outcome) : 0;
-    if (!before || (before.doubtful && !finding.doubtful) || rank(finding) > rank(before))
-      kept.set(key, finding);
+    const rank = ({ outcome }: FindingRead) => {
+      if (check?.normal === undefined || outcome === check.normal) return 0;
+      return check.ordered ? check.outcomes.findIndex(({ id }) => id === outcome) : 1;
+    };
+    const surer = before?.doubtful === true && !finding.doubtful;
+    const asSure = before?.doubtful === finding.doubtful;
+    if (!before || surer || (asSure && rank(finding) > rank(before))) kept.set(key, finding);
   }
   return [...kept.values()].sort((a, b) => a.span[0] - b.span[0]);
 }

@@ -59,13 +59,15 @@ describe("phrases", () => {
     expect(known.map(({ check }) => check)).toEqual(["pad-look", "bell-look"]);
   });
 
-  it("takes the worst of what is said on a scale, and what was said first elsewhere", () => {
+  it("takes the worst of what is said on a scale, and trouble before soundness elsewhere", () => {
     expect(lines("valve 2 drags. valve 2 hangs. valve 2 drags")).toEqual(["travel hangs valve 2"]);
-    expect(lines("spotless. lime")).toEqual(["deposits clean"]);
+    expect(lines("spotless. lime")).toEqual(["deposits lime"]);
+    expect(lines("lime. spotless")).toEqual(["deposits lime"]);
   });
 
   it("takes what is sure before what was doubted", () => {
     expect(lines("maybe lime. spotless")).toEqual(["deposits clean"]);
+    expect(lines("spotless. maybe lime")).toEqual(["deposits clean"]);
   });
 });
 
