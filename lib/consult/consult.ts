@@ -24,6 +24,8 @@ export type ConsultOptions = Readonly<{
 /** How many like cases vote, and how many are shown. Chosen. */
 const voters = 25;
 const shown = 8;
+/** A case that is less like the problem than this is not shown as like it. Chosen. */
+const leastSimilarity = 0.02;
 /** Probability of "none of these" where nothing that was said bears on any cause. Chosen. */
 const nothingUnderstood = 0.9;
 /** How much a whole text of words that nobody understood adds to the prior of "none of these". Chosen. */
@@ -40,10 +42,15 @@ export function consult(problem: Problem, bench: Bench, { without }: ConsultOpti
   const { instrument, findings } = understanding;
   const known = instrument === undefined ? undefined : bench.vocabulary.instruments.get(instrument);
   const keyed = keyFindings(findings, bench.vocabulary);
-  const retrieved = findSimilarCases(bench, problem, understanding, keyed, voters, without);
+  const retrieved = known?.outside
+    ? []
+    : findSimilarCases(bench, problem, understanding, keyed, voters, without);
   const belief = weigh(bench, understanding, keyed, retrieved);
   const causes = listCauses(bench, belief, keyed, retrieved);
-  const similar = showSimilarCases(bench, retrieved.slice(0, shown));
+  const similar = showSimilarCases(
+    bench,
+    retrieved.slice(0, shown).filter(({ similarity }) => similarity >= leastSimilarity),
+  );
   const estimate = estimateMinutes(
     retrieved
       .slice(0, shown + 4)
@@ -113,6 +120,8 @@ const pick = ({ p50, p80, p95 }: Readonly<{ p50: number; p80: number; p95: numbe
   p95: Math.round(p95),
 });
 
+const field = "It covers brass and woodwind instruments that a band repair shop mends.";
+
 /** From here on "none of these" is said aloud. Chosen. */
 const noneLikely = 0.4;
 /** Share of the uncertainty that must be gone before the answer counts as more than a guess. Chosen. */
@@ -120,11 +129,10 @@ const telling = 0.15;
 
 function remarksOn(bench: Bench, belief: Posterior, known: Known, found: number): string[] {
   if (known?.outside) {
-    return [
-      `${known.label} lies outside this handbook: it covers brass and woodwind instruments that a band repair shop mends.`,
-    ];
+    return [`${known.label} lies outside this handbook. ${field}`];
   }
-  if (found === 0) return ["Nothing here bears on a cause yet: say what the instrument does, or tap it."];
+  if (found === 0)
+    return [`Nothing here bears on a cause yet: say what the instrument does, or tap it. ${field}`];
   const causes = [...belief.causes, belief.noneFits];
   const left = entropyBits(causes) / Math.log2(causes.length);
   const remarks: string[] = [];

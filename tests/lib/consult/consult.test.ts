@@ -122,15 +122,19 @@ describe.each(Object.entries(benches))("an answer by %s", (_, bench) => {
     expect(answer.instrument).toMatchObject({ id: "violin", outside: true });
     expect(answer.noneFits).toBeGreaterThan(0.95);
     expect(answer.causes).toEqual([]);
+    expect(answer.similar).toEqual([]);
     expect(answer.nextChecks).toEqual([]);
     expect(answer.warnings).toEqual([]);
     expect(answer.remarks.join()).toContain("outside this handbook");
+    expect(answer.remarks.join()).toContain("covers brass and woodwind");
   });
 
   it("does not pretend to understand nonsense", () => {
     for (const says of ["qwfp zxcv blorpf wibble", "", "🎺 🎺 🎺"]) {
       const answer = ask({ says }, bench);
       expect(answer.understood).toEqual([]);
+      expect(answer.similar).toEqual([]);
+      expect(answer.remarks.join()).toContain("covers brass and woodwind");
       expect(answer.noneFits).toBeGreaterThan(0.85);
       expect(answer.estimate).toBeNull();
     }
