@@ -5,6 +5,7 @@ import { type Bench, lessonOf } from "../consult/bench";
 import { caseFindings } from "../consult/caseFindings";
 import { consult } from "../consult/consult";
 import { problemSchema } from "../consult/problem";
+import { rootOf } from "./rootOf";
 
 /** How one case fared when it was asked about as if it had never happened. */
 export type Asked = Readonly<{
@@ -25,7 +26,7 @@ export type Asked = Readonly<{
  */
 export function leaveOneOut(bench: Bench): Asked[] {
   return [...bench.cases.values()].flatMap((kase) => {
-    const root = kase.causes.find(({ role }) => role === "root")?.cause;
+    const root = rootOf(kase);
     if (root === undefined) return [];
     const lesson = lessonOf(kase, bench.vocabulary);
     bench.model.learn(lesson, -1);
