@@ -22,11 +22,13 @@ const orderCost = 0.2;
  * are forgiven at a price, and one weak word of four or more may be missing.
  *
  * @param tokens one sentence
+ * @param admits says which meanings make sense here; the others are not looked for
  * @returns matches in no particular order; several may take the same tokens
  */
 export function matchPhrases<Meaning>(
   tokens: readonly Token[],
   index: PhraseIndex<Meaning>,
+  admits: (meaning: Meaning) => boolean = () => true,
 ): PhraseMatch<Meaning>[] {
   const places = new Map<string, Readonly<{ at: number; quality: number }>[]>();
   const touched = new Set<number>();
@@ -39,7 +41,7 @@ export function matchPhrases<Meaning>(
   const matches: PhraseMatch<Meaning>[] = [];
   for (const number of touched) {
     const phrase = index.phrases[number];
-    if (!phrase) continue;
+    if (!phrase || !admits(phrase.meaning)) continue;
     const anchors = phrase.terms.flatMap((term) => places.get(term) ?? []).map(({ at }) => at);
     for (const anchor of new Set(anchors)) {
       const match = matchAt(phrase, anchor, tokens, places, index);

@@ -1,4 +1,5 @@
 import type { PartRef } from "../casebook/partRef";
+import { appliesTo } from "../vocabulary/appliesTo";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { chooseMatches } from "./chooseMatches";
 import { matchPhrases } from "./matchPhrases";
@@ -14,17 +15,20 @@ export type Mention = Readonly<{ ref: PartRef; first: number; last: number }>;
  * Finds the parts that a sentence speaks of: by name ("bell stem"), by name and number ("3rd valve", "casing no 2"),
  * by number alone ("the 2nd": the instrument's first numbered part), and their siblings ("the other two").
  *
- * @param countedPart the numbered part that a bare number means on this instrument, if any
+ * @param instrument bounds which parts make sense, and says what a bare number counts; undefined where it is not known
  * @param notPlaces tokens that count something else ("a third of the way down")
  */
 export function findMentions(
   tokens: readonly Token[],
   reader: Reader,
-  countedPart: string | undefined,
+  instrument: string | undefined,
   notPlaces: ReadonlySet<number> = new Set(),
 ): Mention[] {
   const { vocabulary } = reader;
-  const named = chooseMatches(matchPhrases(tokens, reader.parts), ({ score, tokens: at }) =>
+  const countedPart = findCountedPart(vocabulary, instrument);
+  const isPartOfIt = (part: string) =>
+    appliesTo(vocabulary, vocabulary.parts.get(part)?.families ?? [], instrument);
+  const named = chooseMatches(matchPhrases(tokens, reader.parts, isPartOfIt), ({ score, tokens: at }) =>
     isTight(at) ? score : 0,
   );
   const usedPlaces = new Set<number>();
@@ -56,15 +60,15 @@ export function findMentions(
   return mentions.sort((a, b) => a.first - b.first);
 }
 
-/** The numbered part that a bare number means: the first that the instrument or its family counts. */
-export function findCountedPart(
-  { instruments }: Vocabulary,
-  instrument: string | undefined,
-): string | undefined {
+/**
+ * The numbered part that a bare number means: the first that the instrument or its family counts. Nobody numbers an only
+ * valve: on a trombone "past 3rd" is a place on the slide.
+ */
+function findCountedPart({ instruments }: Vocabulary, instrument: string | undefined): string | undefined {
   let node = instrument === undefined ? undefined : instruments.get(instrument);
   while (node) {
-    const [part] = Object.keys(node.places);
-    if (part !== undefined) return part;
+    const [counted] = Object.entries(node.places);
+    if (counted !== undefined) return counted[1] > 1 ? counted[0] : undefined;
     node = node.parent === undefined ? undefined : instruments.get(node.parent);
   }
   return undefined;

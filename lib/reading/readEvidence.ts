@@ -2,7 +2,7 @@ import { appliesTo } from "../vocabulary/appliesTo";
 import type { Check } from "../vocabulary/check";
 import type { FindingRead } from "./findingRead";
 import { matchPhrases } from "./matchPhrases";
-import { findCountedPart, findMentions } from "./mentions";
+import { findMentions } from "./mentions";
 import { checkBearsOn, partForCheck } from "./partFit";
 import { readDenial } from "./readDenial";
 import type { Reader } from "./reader";
@@ -119,7 +119,7 @@ function readBareAnswer(tokens: readonly Token[], from: number, reader: Reader) 
 
 function mentionedPart(words: string, check: Check, reader: Reader, instrument: string | undefined) {
   const tokens = splitTokens(words, reader.words);
-  return findMentions(tokens, reader, findCountedPart(reader.vocabulary, instrument))
+  return findMentions(tokens, reader, instrument)
     .filter(({ ref }) => checkBearsOn(reader.vocabulary, check, ref.part))
     .sort(
       (a, b) =>

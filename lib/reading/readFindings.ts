@@ -1,11 +1,12 @@
 import type { PartRef } from "../casebook/partRef";
 import { appliesTo } from "../vocabulary/appliesTo";
+import type { Vocabulary } from "../vocabulary/vocabulary";
 import { chooseMatches } from "./chooseMatches";
 import type { FindingRead } from "./findingRead";
 import { joinedMentions } from "./joinedMentions";
 import { leftOver } from "./leftOver";
 import { matchPhrases, type PhraseMatch } from "./matchPhrases";
-import { findCountedPart, findMentions, type Mention } from "./mentions";
+import { findMentions, type Mention } from "./mentions";
 import { checkBearsOn, partForCheck } from "./partFit";
 import { readDenial } from "./readDenial";
 import type { OutcomeMeaning, Reader } from "./reader";
@@ -37,15 +38,16 @@ const fitOfOther = 0.35;
  */
 export function readFindings(text: string, reader: Reader, instrument: string | undefined): TextRead {
   const tokens = splitTokens(text, reader.words);
-  const countedPart = findCountedPart(reader.vocabulary, instrument);
+  const served = checksServing(reader.vocabulary, instrument);
+  const admits = ({ check }: OutcomeMeaning) => served.has(check.id);
   const findings: FindingRead[] = [];
   const swaps: SwapRead[] = [];
   const notUnderstood: string[] = [];
   let carried: PartRef | undefined;
   for (const sentence of splitSentences(tokens)) {
     const before = findings.length;
-    const matches = matchPhrases(sentence, reader.outcomes);
-    const mentions = findMentions(sentence, reader, countedPart, tokensOfPlaces(matches, sentence));
+    const matches = matchPhrases(sentence, reader.outcomes, admits);
+    const mentions = findMentions(sentence, reader, instrument, tokensOfPlaces(matches, sentence));
     const scopes = findScopes(sentence, reader.sequences);
     const used = new Set<number>();
     let swap = readSwap(sentence, mentions, scopes, reader, text);
@@ -58,8 +60,6 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
     }
     const open = (match: PhraseMatch<OutcomeMeaning>) => match.tokens.every((token) => !used.has(token));
     const chosen = chooseMatches(matches.filter(open), (match) => {
-      const { check } = match.phrase.meaning;
-      if (!appliesTo(reader.vocabulary, check.families, instrument)) return 0;
       const worth = match.score * partFit(match, mentions, scopes, carried, reader);
       return worth >= leastWorth ? worth : 0;
     });
@@ -88,7 +88,14 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
   return { findings: settleDoubles(findings, reader), swaps, notUnderstood };
 }
 
-/** Numbers inside a place in the stroke ("a third of the way down") count no valve. */
+function checksServing(vocabulary: Vocabulary, instrument: string | undefined): Set<string> {
+  const serving = [...vocabulary.checks.values()].filter(({ families }) =>
+    appliesTo(vocabulary, families, instrument),
+  );
+  return new Set(serving.map(({ id }) => id));
+}
+
+/** Numbers that are words of a phrase ("a third of the way down", "past 4th position") count no valve. */
 function tokensOfPlaces(
   matches: readonly PhraseMatch<OutcomeMeaning>[],
   sentence: readonly Token[],
@@ -99,10 +106,9 @@ function tokensOfPlaces(
       .every((token, offset) => token.filler || at.includes((at[0] ?? 0) + offset));
   return new Set(
     matches
-      .filter(
-        (match) => match.phrase.meaning.check.reads === "place" && match.tokens.length > 1 && unbroken(match),
-      )
-      .flatMap(({ tokens }) => tokens),
+      .filter((match) => match.tokens.length > 1 && unbroken(match))
+      .flatMap(({ tokens }) => tokens)
+      .filter((at) => sentence[at]?.place !== undefined),
   );
 }
 

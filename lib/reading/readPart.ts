@@ -1,5 +1,5 @@
 import { type PartRef, parsePartRef } from "../casebook/partRef";
-import { findCountedPart, findMentions } from "./mentions";
+import { findMentions } from "./mentions";
 import type { Reader } from "./reader";
 import { splitTokens } from "./token";
 
@@ -12,7 +12,7 @@ export function readPart(words: string, reader: Reader, instrument: string | und
   const written = parsePartRef(words.trim());
   if (written && reader.vocabulary.parts.has(written.part)) return written;
   const tokens = splitTokens(words, reader.words);
-  const mentions = findMentions(tokens, reader, findCountedPart(reader.vocabulary, instrument));
+  const mentions = findMentions(tokens, reader, instrument);
   const named = mentions.find(({ ref }) => ref.place !== undefined || ref.others) ?? mentions[0];
   return named?.ref;
 }
