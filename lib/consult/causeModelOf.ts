@@ -21,16 +21,15 @@ export function causeModelOf(vocabulary: Vocabulary): CauseModel {
   return new CauseModel(causes, findingKinds(vocabulary));
 }
 
-/** Every finding key with its outcomes: each check on the troubled part, and on its siblings where the part is numbered. */
-function findingKinds({ checks, parts }: Vocabulary): FindingKind[] {
-  return [...checks.values()].flatMap((check) => {
-    const kind = (others: boolean): FindingKind => ({
+/** Every finding key with its outcomes: each check on the troubled part, and on its siblings. */
+function findingKinds({ checks }: Vocabulary): FindingKind[] {
+  return [...checks.values()].flatMap((check) =>
+    [false, true].map((others) => ({
       key: findingKey(check.id, others),
       outcomes: check.outcomes.map(({ id }) => id),
       background: backgroundOf(check),
-    });
-    return check.parts.some((part) => parts.get(part)?.numbered) ? [kind(false), kind(true)] : [kind(false)];
-  });
+    })),
+  );
 }
 
 function backgroundOf({ outcomes, normal }: Check): number[] {

@@ -18,7 +18,7 @@ export function parseFindingKey(key: string): Readonly<{ check: string; others: 
  * Sorts findings by key. A numbered part on which nothing was found amiss, while something was on another, is a sibling:
  * "valve 1 runs free" beside "valve 3 hangs" is about the others. Which number it was does not matter for likeness.
  *
- * @returns key -> finding; of several under one key, on a scale the worst, elsewhere the first
+ * @returns key -> finding; of several under one key, on a scale the worst, elsewhere the first that is amiss
  */
 export function keyFindings<F extends Finding>(
   findings: readonly F[],
@@ -48,8 +48,9 @@ function isAmiss({ check: id, outcome, part }: Finding, { checks }: Vocabulary):
   return normal !== undefined && outcome !== normal && part?.others !== true;
 }
 
-/** Place of an outcome on its check's scale; 0 where there is none. */
+/** How much a finding says beside another of its check: on a scale its place there, elsewhere 1 for what is amiss. */
 function rankOf({ check: id, outcome }: Finding, { checks }: Vocabulary): number {
   const check = checks.get(id);
-  return check?.ordered && check.normal ? check.outcomes.findIndex((one) => one.id === outcome) : 0;
+  if (check?.normal === undefined || outcome === check.normal) return 0;
+  return check.ordered ? check.outcomes.findIndex((one) => one.id === outcome) : 1;
 }

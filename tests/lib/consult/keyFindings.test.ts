@@ -35,11 +35,12 @@ describe("keyFindings", () => {
     );
   });
 
-  it("keeps the worst on a scale and the first elsewhere", () => {
+  it("keeps the worst on a scale, trouble before soundness elsewhere", () => {
     expect(keyed(finding("travel", "drags", "valve 1"), finding("travel", "hangs", "valve 2"))).toEqual({
       travel: "hangs",
     });
     expect(keyed(finding("deposits", "lime"), finding("deposits", "clean"))).toEqual({ deposits: "lime" });
+    expect(keyed(finding("deposits", "clean"), finding("deposits", "lime"))).toEqual({ deposits: "lime" });
   });
 
   it("takes a key apart as it was put together", () => {
