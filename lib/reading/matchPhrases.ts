@@ -10,7 +10,8 @@ export type PhraseMatch<Meaning> = Readonly<{
 
 /** Words that may stand between those of a phrase before they count as another matter. */
 const widestGap = 3;
-/** Share of a phrase's weight that may be missing when it has four terms or more. */
+/** A phrase of so many terms or more may lack weak ones, together up to this share of its weight. */
+const longPhrase = 4;
 const mayMiss = 0.25;
 /** What each word in between, a comma in between, and a wrong order take off. Chosen: see tests/lib/reading. */
 const gapCost = 0.08;
@@ -31,17 +32,15 @@ export function matchPhrases<Meaning>(
   admits: (meaning: Meaning) => boolean = () => true,
 ): PhraseMatch<Meaning>[] {
   const places = new Map<string, Readonly<{ at: number; quality: number }>[]>();
-  const touched = new Set<number>();
   for (const [at, token] of tokens.entries()) {
     for (const { term, quality } of index.nearest(token.term)) {
       places.set(term, [...(places.get(term) ?? []), { at, quality }]);
-      for (const phrase of index.byTerm.get(term) ?? []) touched.add(phrase);
     }
   }
   const matches: PhraseMatch<Meaning>[] = [];
-  for (const number of touched) {
+  for (const [number, present] of termsPresent(places.keys(), index)) {
     const phrase = index.phrases[number];
-    if (!phrase || !admits(phrase.meaning)) continue;
+    if (!phrase || present < leastTerms(phrase) || !admits(phrase.meaning)) continue;
     const anchors = phrase.terms.flatMap((term) => places.get(term) ?? []).map(({ at }) => at);
     for (const anchor of new Set(anchors)) {
       const match = matchAt(phrase, anchor, tokens, places, index);
@@ -50,6 +49,18 @@ export function matchPhrases<Meaning>(
   }
   return matches;
 }
+
+/** How many of its terms the sentence has, by phrase: nearly all phrases fall out by this alone. */
+function termsPresent(terms: Iterable<string>, index: PhraseIndex<unknown>): Map<number, number> {
+  const present = new Map<number, number>();
+  for (const term of terms) {
+    for (const phrase of index.byTerm.get(term) ?? []) present.set(phrase, (present.get(phrase) ?? 0) + 1);
+  }
+  return present;
+}
+
+/** A phrase of four terms or more may lack some, down to two; a shorter one none. */
+const leastTerms = ({ terms }: Phrase<unknown>) => (terms.length < longPhrase ? terms.length : 2);
 
 /** The best reading of a phrase whose first token is `anchor`. */
 function matchAt<Meaning>(
@@ -81,7 +92,7 @@ function matchAt<Meaning>(
   if (ordered[0] !== anchor) return undefined;
   const missing = 1 - taken.length / phrase.terms.length;
   const missingWeight = 1 - found / phrase.weight;
-  if (missing > 0 && (phrase.terms.length < 4 || missingWeight > mayMiss)) return undefined;
+  if (missing > 0 && (phrase.terms.length < longPhrase || missingWeight > mayMiss)) return undefined;
   if (phrase.denials.some((at) => !isBound(takenBy[at], takenBy[at + 1], tokens))) return undefined;
   const end = ordered.at(-1) ?? anchor;
   const between = tokens

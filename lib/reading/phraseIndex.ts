@@ -37,7 +37,7 @@ export function buildPhraseIndex<Meaning>(
   const bare: { terms: string[]; text: string; meaning: Meaning }[] = [];
   const keys = new Set<string>();
   for (const { text, meaning, key } of entries) {
-    const tokens = splitTokens(text.replaceAll("#", ".1"), words);
+    const tokens = splitTokens(text.replaceAll(measureSign, ".1"), words);
     const telling = tokens.filter((token) => !token.filler);
     const terms = [...new Set((telling.length > 0 ? telling : tokens).map((token) => token.term))];
     if (terms.length === 0) continue;
@@ -45,7 +45,8 @@ export function buildPhraseIndex<Meaning>(
     keys.add(key);
     for (const term of terms) meanings.set(term, (meanings.get(term) ?? new Set()).add(key));
   }
-  const weightOf = (term: string) => Math.log(1 + keys.size / (meanings.get(term)?.size ?? 1));
+  const weights = new Map([...meanings].map(([term, { size }]) => [term, Math.log(1 + keys.size / size)]));
+  const weightOf = (term: string) => weights.get(term) ?? Math.log(1 + keys.size);
   const phrases = bare.map((phrase) => ({
     ...phrase,
     weight: phrase.terms.reduce((sum, term) => sum + weightOf(term), 0),
@@ -53,10 +54,17 @@ export function buildPhraseIndex<Meaning>(
   }));
   const byTerm = new Map<string, number[]>();
   for (const [index, { terms }] of phrases.entries()) {
-    for (const term of terms) byTerm.set(term, [...(byTerm.get(term) ?? []), index]);
+    for (const term of terms) {
+      const listed = byTerm.get(term);
+      if (listed) listed.push(index);
+      else byTerm.set(term, [index]);
+    }
   }
   return { phrases, byTerm, weightOf, nearest: buildNearest([...byTerm.keys()], lexicon) };
 }
+
+/** In a phrase a lone # stands for any measure; after a letter it is a sharp ("G#"). */
+const measureSign = /(?<!\p{L})#/gu;
 
 /** Shorter words than this are taken as they stand: one slip would make them any other word. */
 const shortestGuessed = 4;

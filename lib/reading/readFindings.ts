@@ -1,5 +1,6 @@
 import type { PartRef } from "../casebook/partRef";
 import { appliesTo } from "../vocabulary/appliesTo";
+import type { Check } from "../vocabulary/check";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { chooseMatches } from "./chooseMatches";
 import type { FindingRead } from "./findingRead";
@@ -28,6 +29,8 @@ const fitOfMentioned = 1.15;
 const fitOfCarried = 1;
 const fitOfNone = 0.9;
 const fitOfOther = 0.35;
+/** What each step down the tree adds to the worth of a check that is written for it: "slide sticks" is the hand slide on a trombone. Chosen to break ties. */
+const ownChecksFirst = 0.01;
 
 /**
  * Reads a technician's text into findings: phrases of the vocabulary, their parts and numbers, what is denied or
@@ -39,6 +42,7 @@ const fitOfOther = 0.35;
 export function readFindings(text: string, reader: Reader, instrument: string | undefined): TextRead {
   const tokens = splitTokens(text, reader.words);
   const served = checksServing(reader.vocabulary, instrument);
+  const nearness = (check: Check) => depthOfFamily(reader.vocabulary, check, instrument);
   const admits = ({ check }: OutcomeMeaning) => served.has(check.id);
   const findings: FindingRead[] = [];
   const swaps: SwapRead[] = [];
@@ -60,7 +64,10 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
     }
     const open = (match: PhraseMatch<OutcomeMeaning>) => match.tokens.every((token) => !used.has(token));
     const chosen = chooseMatches(matches.filter(open), (match) => {
-      const worth = match.score * partFit(match, mentions, scopes, carried, reader);
+      const worth =
+        match.score *
+        partFit(match, mentions, scopes, carried, reader) *
+        (1 + ownChecksFirst * nearness(match.phrase.meaning.check));
       return worth >= leastWorth ? worth : 0;
     });
     for (const match of chosen) {
@@ -86,6 +93,17 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
     notUnderstood.push(...leftOver(sentence, used, mentions, scopes, text, reader));
   }
   return { findings: settleDoubles(findings, reader), swaps, notUnderstood };
+}
+
+/** How near to the instrument the nearest family is that a check was written for: its depth in the tree, 0 where it is not known. */
+function depthOfFamily(
+  { instrumentTree }: Vocabulary,
+  { families }: Check,
+  instrument: string | undefined,
+): number {
+  if (instrument === undefined) return 0;
+  const over = families.filter((family) => instrumentTree.isA(instrument, family));
+  return Math.max(0, ...over.map((family) => instrumentTree.depth(family)));
 }
 
 function checksServing(vocabulary: Vocabulary, instrument: string | undefined): Set<string> {
