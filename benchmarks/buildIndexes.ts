@@ -1,7 +1,8 @@
 import type { Casebook } from "@/lib/casebook/loadCasebook";
-import { type Bench, buildBench, lessonOf } from "@/lib/consult/bench";
+import { type Bench, buildBench, learnCase } from "@/lib/consult/bench";
 import { caseAttributes, caseRow } from "@/lib/consult/caseAttributes";
 import { causeModelOf } from "@/lib/consult/causeModelOf";
+import { wordModelOf } from "@/lib/consult/wordsOfCauses";
 import { buildReader } from "@/lib/reading/reader";
 import { buildCaseTable } from "@/lib/similarity/caseTable";
 import { buildTextIndex } from "@/lib/text/textIndex";
@@ -16,6 +17,7 @@ export function benchBuildIndexes(
 ): Readonly<{ bench: Bench; results: readonly Result[] }> {
   const cases = [...casebook.cases.values()];
   const model = causeModelOf(vocabulary);
+  const reader = buildReader(vocabulary);
   const parts: Readonly<Record<string, () => unknown>> = {
     "reading of shop language": () => buildReader(vocabulary),
     "case table": () => {
@@ -23,8 +25,9 @@ export function benchBuildIndexes(
       buildCaseTable(caseAttributes(vocabulary, model), rows);
     },
     "text index": () => buildTextIndex(cases, vocabulary),
-    "cause model": () => {
-      for (const kase of cases) model.learn(lessonOf(kase, vocabulary));
+    "cause and word models": () => {
+      const spoken = wordModelOf(vocabulary, model, reader.words);
+      for (const kase of cases) learnCase({ vocabulary, model, spoken, reader }, kase);
     },
   };
   const partResults = Object.entries(parts).map(([name, build]) => ({

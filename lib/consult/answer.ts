@@ -103,6 +103,62 @@ export type SwapAnswer = Readonly<{
   contradictions: readonly string[];
 }>;
 
+/** Where a way through the plan has come to: what is likeliest then, and the minutes to be expected from there, harm included. */
+type PlanReached = Readonly<{
+  /** `cause` is null where the causes that were not listed are together the likeliest. */
+  likeliest: Readonly<{ cause: string | null; label: string; probability: number }>;
+  expectedMinutes: number;
+}>;
+
+/** A repair to do; `repair` is null for going through the instrument until the trouble is found. */
+type PlanRepairStep = Readonly<{
+  repair: string | null;
+  label: string;
+  minutes: number | null;
+  riskClass: number | null;
+  /** Chance that it mends, 0..1. */
+  chance: number;
+}>;
+
+/** One step of a plan: a check with what to do after each outcome, a repair, or the place from which to plan again. */
+export type PlanStep = PlanReached &
+  (
+    | Readonly<{
+        kind: "check";
+        check: string;
+        label: string;
+        /** What has to be opened for it, done with it. */
+        opens: readonly Readonly<{ check: string; label: string }>[];
+        /** Minutes at the bench, opening included. */
+        minutes: number;
+        riskClass: number;
+        /** Adding up to 1, in the check's order. */
+        outcomes: readonly Readonly<{
+          outcome: string;
+          label: string;
+          probability: number;
+          next: PlanStep;
+        }>[];
+      }>
+    | (Readonly<{ kind: "act" }> & PlanRepairStep)
+    | Readonly<{ kind: "later" }>
+  );
+
+/** The checks to come and the repairs that they lead to, by expected minutes with harm counted as the minutes that it costs. */
+export type PlanAhead = Readonly<{
+  next: PlanStep;
+  /** What following the plan costs on average, the repair included; no plan costs less than the bound. */
+  expectedMinutes: number;
+  boundMinutes: number;
+  /** What it would cost if the cause were known: the rest is the price of finding out. */
+  knownMinutes: number;
+  /** No plan is better. */
+  exact: boolean;
+  /** The best repair to do at once, and the best check to do first: the plan acts where acting costs at most as much. */
+  actNow: PlanRepairStep & Readonly<{ expectedMinutes: number }>;
+  checkFirst: Readonly<{ check: string; label: string; expectedMinutes: number }> | null;
+}>;
+
 /** The bench's whole answer to one problem. */
 export type Answer = Readonly<{
   id?: string;
@@ -113,6 +169,8 @@ export type Answer = Readonly<{
   noneFits: number;
   similar: readonly SimilarCase[];
   nextChecks: readonly NextCheck[];
+  /** Only where it was asked for; null where nothing that was said bears on a cause. */
+  plan?: PlanAhead | null;
   warnings: readonly Warning[];
   estimate: Readonly<{ minutes: Readonly<{ p50: number; p80: number; p95: number }>; cases: number }> | null;
   gauging: readonly (GaugingResult | OvalityResult)[];

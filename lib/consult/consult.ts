@@ -1,24 +1,23 @@
 import { entropyBits } from "../diagnosis/entropy";
-import { poolOpinions } from "../diagnosis/poolOpinions";
-import { defaultNonePrior, type Posterior, weighCauses } from "../diagnosis/posterior";
-import { voteOfCases } from "../diagnosis/voteOfCases";
+import type { Posterior } from "../diagnosis/posterior";
 import { estimateMinutes } from "../estimate/estimateMinutes";
-import { wordSimilarities } from "../text/wordSimilarities";
-import { appliesTo } from "../vocabulary/appliesTo";
 import type { Answer } from "./answer";
 import type { Bench } from "./bench";
-import { causeShares } from "./causeShares";
 import { keyFindings } from "./keyFindings";
 import { listCauses } from "./listCauses";
 import { listNextChecks } from "./listNextChecks";
 import { listWarnings } from "./listWarnings";
+import { planAhead } from "./planAhead";
 import type { Problem } from "./problem";
 import { findSimilarCases, showSimilarCases } from "./similarCases";
-import { type Understanding, understandProblem } from "./understandProblem";
+import { understandProblem } from "./understandProblem";
+import { weighOpinions } from "./weighOpinions";
 
 export type ConsultOptions = Readonly<{
   /** A case to leave out as if it had never happened, for asking about itself. The model must not have learned it either. */
   without?: string;
+  /** Whether to plan ahead, which takes longer than all the rest; default not. */
+  plan?: boolean;
 }>;
 
 /** How many like cases vote, and how many are shown. Chosen. */
@@ -26,18 +25,17 @@ const voters = 25;
 const shown = 8;
 /** A case that is less like the problem than this is not shown as like it. Chosen. */
 const leastSimilarity = 0.02;
-/** Probability of "none of these" where nothing that was said bears on any cause. Chosen. */
-const nothingUnderstood = 0.9;
-/** How much a whole text of words that nobody understood adds to the prior of "none of these". Chosen. */
-const strangeWords = 0.3;
-
 /**
  * Answers the one question asked of the engine: what is like it, what is it, what to check next, what not to do yet.
  * A pure function of bench and problem.
  *
  * @returns causes by falling probability (ties by id), which with `noneFits` add up to 1 before the list is cut; see `Answer`
  */
-export function consult(problem: Problem, bench: Bench, { without }: ConsultOptions = {}): Answer {
+export function consult(
+  problem: Problem,
+  bench: Bench,
+  { without, plan = false }: ConsultOptions = {},
+): Answer {
   const understanding = understandProblem(problem, bench.reader);
   const { instrument, findings } = understanding;
   const known = instrument === undefined ? undefined : bench.vocabulary.instruments.get(instrument);
@@ -45,7 +43,7 @@ export function consult(problem: Problem, bench: Bench, { without }: ConsultOpti
   const retrieved = known?.outside
     ? []
     : findSimilarCases(bench, problem, understanding, keyed, voters, without);
-  const belief = weigh(bench, understanding, keyed, retrieved);
+  const belief = weighOpinions(bench, problem, understanding, keyed, retrieved);
   const causes = listCauses(bench, belief, keyed, retrieved);
   const similar = showSimilarCases(
     bench,
@@ -67,6 +65,7 @@ export function consult(problem: Problem, bench: Bench, { without }: ConsultOpti
     noneFits: belief.noneFits,
     similar,
     nextChecks: listNextChecks(bench, belief, keyed, instrument),
+    ...(plan ? { plan: findings.length > 0 ? planAhead(bench, belief, keyed, instrument) : null } : {}),
     warnings: listWarnings(bench, causes, instrument),
     estimate: estimate && findings.length > 0 ? { minutes: pick(estimate), cases: estimate.cases } : null,
     gauging: understanding.gauging,
@@ -76,43 +75,6 @@ export function consult(problem: Problem, bench: Bench, { without }: ConsultOpti
 }
 
 type Known = ReturnType<Bench["vocabulary"]["instruments"]["get"]>;
-
-function weigh(
-  bench: Bench,
-  { instrument, findings, notUnderstood }: Understanding,
-  keyed: ReturnType<typeof keyFindings>,
-  retrieved: ReturnType<typeof findSimilarCases>,
-): Posterior {
-  const { vocabulary, model } = bench;
-  const outside = instrument !== undefined && vocabulary.instruments.get(instrument)?.outside === true;
-  const possible = (id: string) =>
-    !outside && appliesTo(vocabulary, vocabulary.causes.get(id)?.families ?? [], instrument);
-  const strange = notUnderstood.length / (notUnderstood.length + findings.length || 1);
-  const doubtful = new Set(
-    [...keyed].filter(([, finding]) => "shown" in finding && isDoubtful(finding.shown)).map(([key]) => key),
-  );
-  const outcomes = new Map([...keyed].map(([key, { outcome }]) => [key, outcome]));
-  const nonePrior = defaultNonePrior + strangeWords * strange ** 2;
-  const byFindings = weighCauses(model, outcomes, { possible, nonePrior, doubtful });
-  const prior = weighCauses(model, new Map(), { possible }).causes;
-  const votes = retrieved.map(({ case: kase, similarity }) => ({
-    similarity,
-    causes: causeShares(kase.causes),
-  }));
-  const words = wordSimilarities(bench.causeWords, notUnderstood.join(" "));
-  const likeness = Float64Array.from(model.causes, (id) => words.get(id) ?? 0);
-  const pooled = poolOpinions(byFindings, voteOfCases(model.causes, prior, votes), likeness);
-  if (findings.length > 0 || outside) return pooled;
-  const held = 1 - pooled.noneFits;
-  const scale = held > 0 ? (1 - nothingUnderstood) / held : 0;
-  return { causes: pooled.causes.map((p) => p * scale), noneFits: 1 - held * scale };
-}
-
-const isDoubtful = (shownFinding: unknown) =>
-  typeof shownFinding === "object" &&
-  shownFinding !== null &&
-  "doubtful" in shownFinding &&
-  shownFinding.doubtful === true;
 
 const pick = ({ p50, p80, p95 }: Readonly<{ p50: number; p80: number; p95: number }>) => ({
   p50: Math.round(p50),

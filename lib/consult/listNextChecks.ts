@@ -1,35 +1,20 @@
-import { informationGainBits } from "../diagnosis/informationGain";
 import type { Posterior } from "../diagnosis/posterior";
-import { rankChecks } from "../diagnosis/rankChecks";
-import { appliesTo } from "../vocabulary/appliesTo";
 import type { Check } from "../vocabulary/check";
 import type { NextCheck } from "./answer";
 import type { Bench } from "./bench";
 import type { Finding } from "./finding";
+import { rankOpenChecks } from "./rankOpenChecks";
 
 const most = 6;
 
-/**
- * Lists the checks still open that would tell the most for their cost; a check that needs another first brings that one's
- * minutes along. Only checks done on the instrument at hand, and none that has been answered.
- */
+/** Lists the checks still open that would tell the most for their cost, see `rankOpenChecks`; at most six. */
 export function listNextChecks(
-  { vocabulary, model }: Bench,
+  { vocabulary, model }: Pick<Bench, "vocabulary" | "model">,
   belief: Posterior,
   keyed: ReadonlyMap<string, Finding>,
   instrument: string | undefined,
 ): NextCheck[] {
-  const done = new Set([...keyed.values()].map(({ check }) => check));
-  const open = [...vocabulary.checks.values()]
-    .filter((check) => !done.has(check.id) && appliesTo(vocabulary, check.families, instrument))
-    .map((check) => ({
-      check,
-      id: check.id,
-      riskClass: check.risk,
-      minutes: check.minutes + minutesToOpen(check, done, vocabulary.checks),
-      gainBits: informationGainBits(model, belief, check.id),
-    }));
-  return rankChecks(open)
+  return rankOpenChecks({ vocabulary, model }, belief, keyed, instrument)
     .slice(0, most)
     .map(({ check, minutes, riskClass, gainBits }) => ({
       id: check.id,
@@ -40,17 +25,6 @@ export function listNextChecks(
       gainBits: Number(gainBits.toFixed(4)),
       tells: tellsApart(check, belief, model, vocabulary),
     }));
-}
-
-function minutesToOpen(check: Check, done: ReadonlySet<string>, checks: ReadonlyMap<string, Check>): number {
-  const toOpen = new Set<string>();
-  const visit = (id: string) => {
-    if (done.has(id) || toOpen.has(id)) return;
-    toOpen.add(id);
-    for (const needed of checks.get(id)?.needs ?? []) visit(needed);
-  };
-  for (const needed of check.needs) visit(needed);
-  return [...toOpen].reduce((sum, id) => sum + (checks.get(id)?.minutes ?? 0), 0);
 }
 
 /** The two leading causes that the check's outcomes would part most, in words. */

@@ -1,9 +1,12 @@
+import { randomUUID } from "node:crypto";
 import { existsSync } from "node:fs";
 import { type ContentFolders, contentFolders } from "../casebook/contentFolder";
 import { type Casebook, loadCasebook } from "../casebook/loadCasebook";
+import { snapshotPlace } from "../casebook/snapshot/snapshotPlace";
 import type { ContentProblem } from "../document/contentProblem";
 import { loadVocabulary } from "../vocabulary/loadVocabulary";
 import { type Bench, buildBench } from "./bench";
+import { loadTextIndex } from "./loadTextIndex";
 
 /** A bench with the content it was built from and everything in it that could not be read. */
 export type OpenBench = Readonly<{
@@ -13,15 +16,16 @@ export type OpenBench = Readonly<{
   problems: readonly ContentProblem[];
 }>;
 
-/** Loads the content and derives the bench from it. */
+/** Loads the content, as far as it goes from the snapshot of an earlier start, and derives the bench from it. */
 export function openBench(environment: Readonly<Record<string, string | undefined>>): OpenBench {
   const folders = contentFolders(environment, existsSync);
   const { vocabulary, problems } = loadVocabulary(folders.vocabulary);
-  const casebook = loadCasebook(folders.cases, vocabulary);
+  const place = snapshotPlace(folders, environment, { nowMs: Date.now(), mark: randomUUID() });
+  const casebook = loadCasebook(folders.cases, vocabulary, place);
   return {
     folders,
     casebook,
-    bench: buildBench(vocabulary, casebook),
+    bench: buildBench(vocabulary, casebook, loadTextIndex(casebook, vocabulary, place)),
     problems: [...problems, ...casebook.problems],
   };
 }

@@ -1,8 +1,9 @@
 import type { Case } from "../casebook/caseFile";
+import { compileQuery } from "../similarity/compileQuery";
 import { explainMatch, type MatchShare } from "../similarity/explainMatch";
 import { retrieve } from "../similarity/retrieve";
 import type { Query } from "../similarity/row";
-import { wordSimilarities } from "../text/wordSimilarities";
+import { likenessOf } from "../text/postings/likenessOf";
 import type { Share, SimilarCase } from "./answer";
 import type { Bench } from "./bench";
 import { attributeNames } from "./caseAttributes";
@@ -11,7 +12,7 @@ import { parseFindingKey } from "./keyFindings";
 import type { Problem } from "./problem";
 import type { Understanding } from "./understandProblem";
 
-/** A case found to be like the problem, with what each attribute gave to its similarity. */
+/** A case found to be like the problem, with what each attribute gave to its similarity; to be asked before the table changes. */
 export type RetrievedLike = Readonly<{ case: Case; similarity: number; explain: () => MatchShare[] }>;
 
 /** Finds the cases most like the problem, most alike first. */
@@ -31,25 +32,29 @@ export function findSimilarCases(
     },
     ...textScores(bench, problem),
   };
+  const compiled = compileQuery(bench.table, query);
   const excluded = without === undefined ? undefined : bench.table.rowOfId.get(without);
   return retrieve(bench.table, query, {
     k,
+    compiled,
     ...(excluded === undefined ? {} : { exclude: excluded }),
   }).flatMap(({ row, id, similarity }) => {
     const kase = bench.cases.get(id);
-    return kase ? [{ case: kase, similarity, explain: () => explainMatch(bench.table, query, row) }] : [];
+    if (!kase) return [];
+    return [{ case: kase, similarity, explain: () => explainMatch(bench.table, query, row, compiled) }];
   });
 }
 
 /** How alike the problem's words and each case's are; a case with none of them has 0. */
 function textScores(bench: Bench, { says, evidence }: Problem): Pick<Query, "textScores"> {
   const words = [says ?? "", ...evidence.map(({ check, found }) => `${check} ${found}`)].join(" ").trim();
-  const alike = wordSimilarities(bench.text, words);
-  if (alike.size === 0) return {};
+  const { words: postings } = bench.text;
+  const { numbers, similarities } = likenessOf(postings, words);
+  if (numbers.length === 0) return {};
   const scores = new Float64Array(bench.table.ids.length);
-  for (const [id, similarity] of alike) {
-    const row = bench.table.rowOfId.get(id);
-    if (row !== undefined) scores[row] = similarity;
+  for (let at = 0; at < numbers.length; at += 1) {
+    const row = bench.table.rowOfId.get(postings.ids[numbers[at] ?? 0] ?? "");
+    if (row !== undefined) scores[row] = similarities[at] ?? 0;
   }
   return { textScores: { [attributeNames.words]: scores } };
 }

@@ -11,7 +11,7 @@ import type { Problem } from "./problem";
 import { readDiameters, readPlugs, readSwapTests, type SwapTest } from "./readReadings";
 
 /** A finding with where it came from, in words to show. */
-type SourcedFinding = Finding & Readonly<{ shown: UnderstoodFinding }>;
+export type SourcedFinding = Finding & Readonly<{ shown: UnderstoodFinding }>;
 
 /** A problem in the vocabulary's terms. */
 export type Understanding = Readonly<{

@@ -1,5 +1,5 @@
 import type { Case } from "../casebook/caseFile";
-import { type Bench, lessonOf } from "./bench";
+import { type Bench, learnCase } from "./bench";
 
 /**
  * Asks something of the bench as if one case had never been learned, so that a case is not judged by its own outcome.
@@ -9,11 +9,10 @@ import { type Bench, lessonOf } from "./bench";
  */
 export function withoutCase<T>(bench: Bench, kase: Case, ask: () => T): T {
   if (!bench.cases.has(kase.id)) return ask();
-  const lesson = lessonOf(kase, bench.vocabulary);
-  bench.model.learn(lesson, -1);
+  learnCase(bench, kase, -1);
   try {
     return ask();
   } finally {
-    bench.model.learn(lesson);
+    learnCase(bench, kase);
   }
 }

@@ -1,10 +1,11 @@
 import type { Case } from "../casebook/caseFile";
 import { formatPartRef } from "../casebook/partRef";
 import type { Answer } from "../consult/answer";
-import { type Bench, lessonOf } from "../consult/bench";
+import type { Bench } from "../consult/bench";
 import { caseFindings } from "../consult/caseFindings";
 import { consult } from "../consult/consult";
 import { problemSchema } from "../consult/problem";
+import { withoutCase } from "../consult/withoutCase";
 import { rootOf } from "./rootOf";
 
 /** How one case fared when it was asked about as if it had never happened. */
@@ -28,10 +29,8 @@ export function leaveOneOut(bench: Bench): Asked[] {
   return [...bench.cases.values()].flatMap((kase) => {
     const root = rootOf(kase);
     if (root === undefined) return [];
-    const lesson = lessonOf(kase, bench.vocabulary);
-    bench.model.learn(lesson, -1);
-    const answer = consult(problemOf(kase, bench), bench, { without: kase.id });
-    bench.model.learn(lesson);
+    const problem = problemOf(kase, bench);
+    const answer = withoutCase(bench, kase, () => consult(problem, bench, { without: kase.id }));
     return [{ case: kase.id, instrument: kase.instrument, root, ...standing(answer, root) }];
   });
 }

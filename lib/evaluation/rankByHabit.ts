@@ -10,8 +10,9 @@ import { rootOf } from "./rootOf";
  */
 export function rankByHabit(kase: Case, { cases, vocabulary }: Bench): number {
   const ranked = new Set<string>();
-  for (let family: string | undefined = kase.instrument; family !== undefined; ) {
-    const within = family;
+  let family: string | undefined = kase.instrument;
+  while (family !== undefined) {
+    const within: string = family;
     const counts = new Map<string, number>();
     for (const other of cases.values()) {
       const cause = rootOf(other);

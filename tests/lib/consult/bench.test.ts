@@ -4,6 +4,7 @@ import { type Bench, buildBench, takeInCase } from "@/lib/consult/bench";
 import { consult } from "@/lib/consult/consult";
 import { type ProblemInput, problemSchema } from "@/lib/consult/problem";
 import { withoutCase } from "@/lib/consult/withoutCase";
+import { searchText } from "@/lib/text/searchText";
 import { smallVocabulary } from "../reading/smallVocabulary";
 import { expectAlike } from "./expectAlike";
 import {
@@ -50,6 +51,45 @@ const sheetOf = (kase: Case): Case => ({
   complaint: "Something else, oil and stairs.",
 });
 
+describe("whoever holds a bench from before a case was taken in", () => {
+  it("sees it in all of the bench: cases, words, table and model never tell of different ones", () => {
+    const before = benchOf(smallCases);
+    const after = takeInCase(before, newCase);
+    expectSameAnswers(before, after);
+    expectSameAnswers(before, benchOf([...smallCases, newCase]));
+    expect(before.cases.get("2-1")).toBe(newCase);
+  });
+
+  it("meets every case once in a loop that waits between its turns, whatever is taken in meanwhile", async () => {
+    const bench = benchOf(smallCases);
+    const met: string[] = [];
+    for (const { id } of bench.cases.values()) {
+      met.push(id);
+      await Promise.resolve();
+      takeInCase(bench, { ...dentCase, title: `Version ${met.length}` });
+    }
+    expect(met).toEqual(smallCases.map(({ id }) => id));
+  });
+
+  it("keeps the case that it got: a new version is another object", () => {
+    const bench = benchOf(smallCases);
+    const held = bench.cases.get("1-1");
+    takeInCase(bench, { ...dentCase, title: "Another title" });
+    expect(held).toBe(dentCase);
+    expect(held?.title).toBe("Case 1-1");
+  });
+});
+
+describe("buildBench", () => {
+  it("takes a case that tells of the siblings of a part that is not numbered", () => {
+    const others = smallCase("5-1", {
+      path: [{ check: "bell-look", found: "straight", part: "other bell" }],
+      causes: [{ cause: "dent", role: "root" }],
+    });
+    expect(benchOf([...smallCases, others]).cases.has("5-1")).toBe(true);
+  });
+});
+
 describe("takeInCase", () => {
   it("finds the new case as like, and by its words", () => {
     const bench = takeInCase(benchOf(smallCases), newCase);
@@ -61,7 +101,7 @@ describe("takeInCase", () => {
     expect(like[0]?.case).toBe("2-1");
     const words = ask(bench, { says: "kicked across the pitch" }).similar;
     expect(words[0]?.case).toBe("2-1");
-    expect(bench.text.search.search("kicked").map(({ id }) => id)).toEqual(["2-1"]);
+    expect(searchText(bench.text, "kicked").map(({ id }) => id)).toEqual(["2-1"]);
   });
 
   it("answers as a bench built anew", () => {

@@ -29,6 +29,15 @@ describe("rankChecks", () => {
     }
   });
 
+  it("says which checks wait for a safer one", () => {
+    const waiting = (list: readonly OpenCheck[]) =>
+      rankChecks(list)
+        .filter(({ waits }) => waits)
+        .map(({ id }) => id);
+    expect(waiting([check("risky", 1, 0, 3), check("safe", 0.7, 60, 2)])).toEqual(["risky"]);
+    expect(waiting([check("risky", 1, 0, 3), check("safe", 0.69, 60, 2)])).toEqual([]);
+  });
+
   it("lets a risky check compete when no safe one tells nearly as much", () => {
     expect(ids([check("risky", 1, 0, 3), check("little", 0.05, 600, 0)])).toEqual(["risky", "little"]);
   });

@@ -1,0 +1,87 @@
+import type { Case } from "../casebook/caseFile";
+import { isRepairStep } from "../casebook/step";
+import type { CauseModel } from "../diagnosis/causeModel";
+import { frequencyOf } from "../diagnosis/frequencyWords";
+import { WordModel } from "../diagnosis/wordModel";
+import type { PreparedWords } from "../reading/token";
+import type { Cause } from "../vocabulary/cause";
+import type { Vocabulary } from "../vocabulary/vocabulary";
+import { causeShares } from "./causeShares";
+import { countTerms } from "./countTerms";
+
+/** What a word counts by where it stands, beside one of the prose that tells how a cause comes about. Chosen: see `evaluate --casebook`. */
+const weightOf = {
+  label: 3,
+  synonym: 1.5,
+  comesAbout: 1,
+  prove: 1.5,
+  tellTale: 2,
+  said: 1,
+  note: 0.7,
+  story: 0.4,
+} as const;
+/** An outcome is told of as a cause's own when the cause shows it at least so often, and so much more than others do. Chosen. */
+const telling = { often: 0.4, logOdds: 0.5 } as const;
+
+/**
+ * Builds the model of the words by which each cause is told, from the handbook alone: its names, its prose, and the ways
+ * of saying the findings that tell for it.
+ *
+ * @param model the handbook's model, before any case
+ */
+export function wordModelOf(vocabulary: Vocabulary, model: CauseModel, words: PreparedWords): WordModel {
+  const spoken = new WordModel(model.causes);
+  for (const [row, id] of model.causes.entries()) {
+    const cause = vocabulary.causes.get(id);
+    if (!cause) continue;
+    const { label, synonyms, comesAbout, prove } = cause;
+    const entry = [
+      [label, weightOf.label] as const,
+      ...synonyms.map((synonym) => [synonym, weightOf.synonym] as const),
+      [comesAbout, weightOf.comesAbout] as const,
+      [prove, weightOf.prove] as const,
+      ...tellTalePhrases(cause, row, vocabulary, model),
+    ];
+    spoken.learn(id, countTerms(entry, words));
+  }
+  return spoken;
+}
+
+/** The ways of saying each telling finding, the more telling the more; many synonyms share what one would count. */
+function tellTalePhrases(
+  { findings }: Cause,
+  row: number,
+  { checks }: Vocabulary,
+  model: CauseModel,
+): (readonly [string, number])[] {
+  return Object.entries(findings).flatMap(([id, words]) => {
+    const check = checks.get(id);
+    return (check?.outcomes ?? []).flatMap(({ id: outcome, label, synonyms }) => {
+      const word = words[outcome];
+      if (word === undefined || outcome === check?.normal || frequencyOf[word] < telling.often) return [];
+      const likelihoods = model.likelihoods(id, outcome);
+      if (!likelihoods) return [];
+      const mean = likelihoods.reduce((sum, one) => sum + one, 0) / likelihoods.length;
+      const logOdds = Math.log((likelihoods[row] ?? mean) / mean);
+      if (logOdds < telling.logOdds) return [];
+      const weight = (weightOf.tellTale * logOdds) / (2 + synonyms.length);
+      return [label, ...synonyms].map((phrase) => [phrase, weight] as const);
+    });
+  });
+}
+
+/** Teaches the model the words of a finished case, or with `sign` -1 takes them back. */
+export function learnWords(spoken: WordModel, kase: Case, words: PreparedWords, sign: 1 | -1 = 1): void {
+  const { title, complaint, story, path, lessons, causes } = kase;
+  const notes = path.flatMap((step) => (isRepairStep(step) || step.note === undefined ? [] : [step.note]));
+  const terms = countTerms(
+    [
+      [title, weightOf.said],
+      [complaint, weightOf.said],
+      [story, weightOf.story],
+      ...[...notes, ...lessons].map((text) => [text, weightOf.note] as const),
+    ],
+    words,
+  );
+  for (const { id, share } of causeShares(causes)) spoken.learn(id, terms, sign * share);
+}
