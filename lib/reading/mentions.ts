@@ -1,5 +1,6 @@
 import type { PartRef } from "../casebook/partRef";
 import { appliesTo } from "../vocabulary/appliesTo";
+import { depthOfFamily } from "../vocabulary/depthOfFamily";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { chooseMatches } from "./chooseMatches";
 import { matchPhrases } from "./matchPhrases";
@@ -7,6 +8,9 @@ import type { Reader } from "./reader";
 import { isNumberSign } from "./scopes";
 import { findSequences } from "./sequences";
 import type { Token } from "./token";
+
+/** What each step down the instrument tree adds to a part's name: "inner leg" is the hand slide's on a trombone. Chosen to break ties. */
+const ownPartsFirst = 0.01;
 
 /** A part spoken of: which, and the tokens that say so. */
 export type Mention = Readonly<{ ref: PartRef; first: number; last: number }>;
@@ -26,10 +30,13 @@ export function findMentions(
 ): Mention[] {
   const { vocabulary } = reader;
   const countedPart = findCountedPart(vocabulary, instrument);
-  const isPartOfIt = (part: string) =>
-    appliesTo(vocabulary, vocabulary.parts.get(part)?.families ?? [], instrument);
-  const named = chooseMatches(matchPhrases(tokens, reader.parts, isPartOfIt), ({ score, tokens: at }) =>
-    isTight(at) ? score : 0,
+  const familiesOf = (part: string) => vocabulary.parts.get(part)?.families ?? [];
+  const isPartOfIt = (part: string) => appliesTo(vocabulary, familiesOf(part), instrument);
+  const depthOf = (part: string) => depthOfFamily(vocabulary, familiesOf(part), instrument);
+  const named = chooseMatches(
+    matchPhrases(tokens, reader.parts, isPartOfIt),
+    ({ score, tokens: at, phrase }) =>
+      isTight(at) ? score * (1 + ownPartsFirst * depthOf(phrase.meaning)) : 0,
   );
   const usedPlaces = new Set<number>();
   const mentions = named.map((match): Mention => {

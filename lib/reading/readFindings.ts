@@ -1,6 +1,7 @@
 import type { PartRef } from "../casebook/partRef";
 import { appliesTo } from "../vocabulary/appliesTo";
 import type { Check } from "../vocabulary/check";
+import { depthOfFamily } from "../vocabulary/depthOfFamily";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { chooseMatches } from "./chooseMatches";
 import type { FindingRead } from "./findingRead";
@@ -42,7 +43,7 @@ const ownChecksFirst = 0.01;
 export function readFindings(text: string, reader: Reader, instrument: string | undefined): TextRead {
   const tokens = splitTokens(text, reader.words);
   const served = checksServing(reader.vocabulary, instrument);
-  const nearness = (check: Check) => depthOfFamily(reader.vocabulary, check, instrument);
+  const nearness = ({ families }: Check) => depthOfFamily(reader.vocabulary, families, instrument);
   const admits = ({ check }: OutcomeMeaning) => served.has(check.id);
   const findings: FindingRead[] = [];
   const swaps: SwapRead[] = [];
@@ -93,17 +94,6 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
     notUnderstood.push(...leftOver(sentence, used, mentions, scopes, text, reader));
   }
   return { findings: settleDoubles(findings, reader), swaps, notUnderstood };
-}
-
-/** How near to the instrument the nearest family is that a check was written for: its depth in the tree, 0 where it is not known. */
-function depthOfFamily(
-  { instrumentTree }: Vocabulary,
-  { families }: Check,
-  instrument: string | undefined,
-): number {
-  if (instrument === undefined) return 0;
-  const over = families.filter((family) => instrumentTree.isA(instrument, family));
-  return Math.max(0, ...over.map((family) => instrumentTree.depth(family)));
 }
 
 function checksServing(vocabulary: Vocabulary, instrument: string | undefined): Set<string> {
