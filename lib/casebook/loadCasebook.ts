@@ -5,30 +5,46 @@ import { longestFile } from "../document/readFrontMatter";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import type { Case } from "./caseFile";
 import { type CaseReading, readCase } from "./readCase";
+import { type CaseMemory, openCaseMemory } from "./snapshot/caseMemory";
+import type { SnapshotPlace } from "./snapshot/snapshotPlace";
 
-/** All cases by id, and what was set aside because it could not be read. */
-export type Casebook = Readonly<{ cases: ReadonlyMap<string, Case>; problems: readonly ContentProblem[] }>;
+/** All cases by id, and what was set aside because it could not be read. `cases` is written to by `putCase` only. */
+export type Casebook = Readonly<{
+  cases: Map<string, Case>;
+  problems: readonly ContentProblem[];
+  /** By id the SHA-256 of the file that a case was read from, where it was loaded with a snapshot; of no case put in since. */
+  hashes?: ReadonlyMap<string, string>;
+}>;
 
 /**
  * Loads every `.md` file of the cases folder. A broken file is set aside with its problems and never hides the good ones;
  * a file that leads out of the folder by a link is not followed; of two files with one id the first by name is kept.
  *
  * @param folder the cases folder; one that does not exist is an empty casebook
+ * @param place where the snapshot lies that saves parsing what has not changed; without one every file is parsed
+ * @returns the same casebook with a snapshot and without
  */
-export function loadCasebook(folder: string, vocabulary: Vocabulary): Casebook {
+export function loadCasebook(folder: string, vocabulary: Vocabulary, place?: SnapshotPlace): Casebook {
+  const memory = place && openCaseMemory(place, folder, vocabulary);
   const cases = new Map<string, Case>();
   const problems: ContentProblem[] = [];
+  const hashes = new Map<string, string>();
   for (const file of caseFiles(folder)) {
-    const reading = readCaseFile(folder, file, vocabulary);
+    const reading = readCaseFile(folder, file, vocabulary, memory);
     problems.push(...reading.problems);
     if (!reading.case) continue;
     const twin = cases.get(reading.case.id);
     if (twin) {
       const expected = `an id of its own (${twin.file} has it already)`;
       problems.push({ file, line: 2, field: "id", received: `'${reading.case.id}'`, expected });
-    } else cases.set(reading.case.id, reading.case);
+    } else {
+      cases.set(reading.case.id, reading.case);
+      const hash = memory?.hashOf(file);
+      if (hash !== undefined) hashes.set(reading.case.id, hash);
+    }
   }
-  return { cases, problems };
+  memory?.save();
+  return memory ? { cases, problems, hashes } : { cases, problems };
 }
 
 /** Lists the case files of a folder by name, without those that editors and saves leave behind (`.name`, `name~`). */
@@ -43,8 +59,15 @@ function caseFiles(folder: string): string[] {
   }
 }
 
+const utf8 = new TextDecoder("utf-8", { fatal: true });
+
 /** Reads one case file from disk; anything that keeps it from being read comes back as a problem, not as an exception. */
-function readCaseFile(folder: string, file: string, vocabulary: Vocabulary): CaseReading {
+function readCaseFile(
+  folder: string,
+  file: string,
+  vocabulary: Vocabulary,
+  memory: CaseMemory | undefined,
+): CaseReading {
   const fault = (received: string, expected: string): CaseReading => ({
     case: undefined,
     problems: [{ file, line: 0, field: "", received, expected }],
@@ -55,8 +78,14 @@ function readCaseFile(folder: string, file: string, vocabulary: Vocabulary): Cas
     if (!status.isFile()) return fault("a folder or device", "a Markdown file");
     if (status.size > 4 * longestFile)
       return fault(`${status.size} bytes`, `at most ${longestFile} characters a file`);
-    const text = new TextDecoder("utf-8", { fatal: true }).decode(readFileSync(join(folder, file)));
-    return readCase(text, file, vocabulary);
+    const untouched = memory?.recallUntouched(file, status);
+    if (untouched) return { case: untouched, problems: [] };
+    const bytes = readFileSync(join(folder, file));
+    const same = memory?.recallSame(file, status, bytes);
+    if (same) return { case: same, problems: [] };
+    const reading = readCase(utf8.decode(bytes), file, vocabulary);
+    if (reading.case) memory?.learn(file, status, bytes, reading.case);
+    return reading;
   } catch (error) {
     if (error instanceof TypeError) return fault("bytes that are not UTF-8", "the file saved as UTF-8 text");
     if (error instanceof Error)

@@ -1,6 +1,7 @@
 import matter from "gray-matter";
 import type { ContentProblem } from "./contentProblem";
-import { readYaml, type YamlReading } from "./readYaml";
+import type { YamlReading } from "./readAnyYaml";
+import { readYaml } from "./readYaml";
 import { showValue } from "./showValue";
 
 /** A Markdown file taken apart: the front matter's YAML and the text below it. */

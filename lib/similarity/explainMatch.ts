@@ -1,5 +1,5 @@
 import { type CaseTable, isLive } from "./caseTable";
-import { compileQuery, type Term } from "./compileQuery";
+import { type CompiledQuery, compileQuery, type Term } from "./compileQuery";
 import { decodeValue, findOutcomeCode } from "./decodeCase";
 import { readOwn } from "./encodeValue";
 import type { AttributeValue, Query } from "./row";
@@ -116,14 +116,21 @@ function listUnasked(table: CaseTable, query: Query, row: number): MatchShare[] 
  * Take a case's similarity apart: what each attribute and finding key gave to it.
  *
  * @param row number of a live row.
+ * @param compiled the query compiled against the table as it stands, where that was done already: for several rows it need not
+ * be done again
  * @returns first what the query knows, in the order of the schema: the shares add up to the similarity of `retrieve`, to its 12 decimals;
  * then what the case knows and the query does not, with share 0.
  * @throws RangeError when the row is not in the table, or as `compileQuery` does.
  */
-export function explainMatch(table: CaseTable, query: Query, row: number): MatchShare[] {
+export function explainMatch(
+  table: CaseTable,
+  query: Query,
+  row: number,
+  compiled: CompiledQuery = compileQuery(table, query),
+): MatchShare[] {
   if (!isLive(table, row)) {
     throw new RangeError(`a row to explain must be in the table; got ${row}; take it from a retrieval`);
   }
-  const { terms, totalWeight } = compileQuery(table, query);
+  const { terms, totalWeight } = compiled;
   return [...terms.map((term) => explainTerm(term, row, totalWeight)), ...listUnasked(table, query, row)];
 }

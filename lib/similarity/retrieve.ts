@@ -1,5 +1,5 @@
 import type { CaseTable } from "./caseTable";
-import { compileQuery } from "./compileQuery";
+import { type CompiledQuery, compileQuery } from "./compileQuery";
 import type { Query } from "./row";
 import { scoreRows } from "./scoreRows";
 import { roundSimilarity } from "./shareGrid";
@@ -23,6 +23,8 @@ export interface RetrieveOptions {
   readonly include?: (row: number) => boolean;
   /** A row to leave out, such as the query's own case; it still counts in the expected similarities. */
   readonly exclude?: number;
+  /** The query compiled against the table as it stands, where that was done already. */
+  readonly compiled?: CompiledQuery;
 }
 
 /** Higher similarity first, then the newer date, then the smaller id, both as text. */
@@ -47,11 +49,11 @@ function rankBy(table: CaseTable, similarities: Float64Array): (a: number, b: nu
  * Source: Aamodt & Plaza 1994 (retrieve); Richter & Weber 2013, chapter 6 (weighted mean of local similarities).
  */
 export function retrieve(table: CaseTable, query: Query, options: RetrieveOptions): RetrievedCase[] {
-  const { k, include, exclude } = options;
+  const { k, include, exclude, compiled } = options;
   if (!Number.isInteger(k) || k < 0) {
     throw new RangeError(`k must be a whole number of 0 or more; got ${k}; ask for some cases`);
   }
-  const sums = scoreRows(table, compileQuery(table, query));
+  const sums = scoreRows(table, compiled ?? compileQuery(table, query));
   if (k === 0) return [];
   const heap = new TopHeap(k, rankBy(table, sums));
   let bar = Number.NEGATIVE_INFINITY;

@@ -21,7 +21,7 @@ export const facetChoiceSchema = z.object({
 export type FacetChoice = Readonly<Partial<Record<FacetName, string>>>;
 
 /** Facet values of one case; a case can have several parts and causes. */
-export function facetValues(kase: Case): Record<FacetName, readonly string[]> {
+export function facetValues(kase: Case): Readonly<Record<FacetName, readonly string[]>> {
   const parts = kase.path.flatMap((step) =>
     isCheckStep(step) || isRepairStep(step) ? (step.part ?? []) : [],
   );
@@ -33,35 +33,4 @@ export function facetValues(kase: Case): Record<FacetName, readonly string[]> {
     maker: kase.maker ? [kase.maker] : [],
     year: [kase.received.slice(0, 4)],
   };
-}
-
-/** Tells whether a case has every chosen value. */
-export function matchesFacets(kase: Case, choice: FacetChoice, except?: FacetName): boolean {
-  const values = facetValues(kase);
-  return facetNames.every(
-    (name) => name === except || choice[name] === undefined || values[name].includes(choice[name]),
-  );
-}
-
-/** How many cases each further choice would leave; a facet's own choice is set aside while it is counted. */
-export function countFacets(
-  cases: readonly Case[],
-  choice: FacetChoice,
-): Record<FacetName, ReadonlyMap<string, number>> {
-  const counts = {
-    instrument: new Map<string, number>(),
-    part: new Map<string, number>(),
-    cause: new Map<string, number>(),
-    outcome: new Map<string, number>(),
-    maker: new Map<string, number>(),
-    year: new Map<string, number>(),
-  };
-  for (const kase of cases) {
-    const values = facetValues(kase);
-    for (const name of facetNames) {
-      if (!matchesFacets(kase, choice, name)) continue;
-      for (const value of values[name]) counts[name].set(value, (counts[name].get(value) ?? 0) + 1);
-    }
-  }
-  return counts;
 }

@@ -1,7 +1,9 @@
 import type { Case } from "../casebook/caseFile";
 import type { Casebook } from "../casebook/loadCasebook";
+import { newestFirst } from "../casebook/newestFirst";
 import { type ExcerptRun, excerpt } from "./excerpt";
-import { countFacets, type FacetChoice, type FacetName, matchesFacets } from "./facets";
+import type { FacetChoice } from "./facets";
+import { type FacetCounts, narrowCases } from "./narrowCases";
 import { searchText } from "./searchText";
 import type { TextIndex } from "./textIndex";
 
@@ -14,7 +16,7 @@ export type FoundCase = Readonly<{
 export type FoundCases = Readonly<{
   found: readonly FoundCase[];
   total: number;
-  facets: Record<FacetName, ReadonlyMap<string, number>>;
+  facets: FacetCounts;
 }>;
 
 /**
@@ -27,27 +29,33 @@ export function searchCases(
   index: TextIndex,
   { words, choice, most = 50 }: Readonly<{ words: string; choice: FacetChoice; most?: number }>,
 ): FoundCases {
-  const asked = words.trim() !== "";
-  const hits = asked
-    ? searchText(index, words).flatMap(({ id, terms }) => {
-        const kase = casebook.cases.get(id);
-        return kase ? [{ case: kase, terms }] : [];
-      })
-    : [...casebook.cases.values()].sort(newestFirst).map((kase) => ({ case: kase, terms: [] }));
-  const kept = hits.filter((hit) => matchesFacets(hit.case, choice));
+  const hits = words.trim() === "" ? listAll(casebook) : findHits(casebook, index, words);
+  const { kept, facets } = narrowCases(hits, choice, (hit) => hit.case);
   return {
     total: kept.length,
-    facets: countFacets(
-      hits.map((hit) => hit.case),
-      choice,
-    ),
-    found: kept.slice(0, most).map(({ case: kase, terms }) => ({
-      case: kase,
-      title: excerpt(kase.title, terms, 200),
-      excerpt: excerpt([kase.complaint, kase.story].join(" "), terms),
-    })),
+    facets,
+    found: kept.slice(0, most).map((hit) => {
+      const terms = hit.terms();
+      return {
+        case: hit.case,
+        title: excerpt(hit.case.title, terms, 200),
+        excerpt: excerpt([hit.case.complaint, hit.case.story].join(" "), terms),
+      };
+    }),
   };
 }
 
-const newestFirst = (a: Case, b: Case) =>
-  a.received === b.received ? (a.id < b.id ? 1 : -1) : a.received < b.received ? 1 : -1;
+type Hit = Readonly<{ case: Case; terms: () => readonly string[] }>;
+const noTerms = () => [];
+
+const listAll = (casebook: Casebook): Hit[] =>
+  newestFirst(casebook).map((kase) => ({ case: kase, terms: noTerms }));
+
+function findHits({ cases }: Casebook, index: TextIndex, words: string): Hit[] {
+  const hits: Hit[] = [];
+  for (const { id, terms } of searchText(index, words)) {
+    const kase = cases.get(id);
+    if (kase) hits.push({ case: kase, terms });
+  }
+  return hits;
+}

@@ -1,6 +1,8 @@
 import { stemmer } from "stemmer";
+import { rememberWords } from "./rememberWords";
 
-const wordPattern = /[\p{L}\p{N}]+(?:['’.][\p{L}\p{N}]+)*/gu;
+/** A word: a run of letters and digits; an apostrophe or point between them stays inside. */
+export const wordPattern = /[\p{L}\p{N}]+(?:['’.][\p{L}\p{N}]+)*/gu;
 
 /** A word of a text with where it stands: `start` inclusive, `end` exclusive, in UTF-16 units. */
 export type Word = Readonly<{ text: string; start: number; end: number }>;
@@ -19,12 +21,13 @@ export function splitWords(text: string): Word[] {
 }
 
 /**
- * Brings a word to the form under which it is indexed: lower case, no accents, no possessive, stemmed.
+ * Brings a word to the form under which it is indexed: lower case, no accents, no possessive, stemmed. What a word came to
+ * is remembered, for the same ones come again and again.
  *
  * @example toTerm("Sticking") // "stick"
  * Source: Porter 1980, by way of the package stemmer.
  */
-export function toTerm(word: string): string {
+export const toTerm = rememberWords((word: string): string => {
   const plain = word
     .normalize("NFKD")
     .replace(/\p{M}+/gu, "")
@@ -32,4 +35,4 @@ export function toTerm(word: string): string {
     .replace(/['’]s$/u, "")
     .replace(/['’]/gu, "");
   return stemmer(plain);
-}
+});

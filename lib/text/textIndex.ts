@@ -1,18 +1,20 @@
-import MiniSearch from "minisearch";
 import type { Case } from "../casebook/caseFile";
 import type { Vocabulary } from "../vocabulary/vocabulary";
-import { type CaseDocument, caseDocument } from "./caseDocument";
+import { caseTexts } from "./caseTexts";
+import { addText } from "./postings/addText";
+import { removeText } from "./postings/removeText";
+import { makeWordPostings, type WordPostings } from "./postings/wordPostings";
 import { searchOptions } from "./searchOptions";
 
 /**
- * The text index of a casebook, with its terms and in how many cases each stands. A word that stands in it needs no
- * guessing at typos, and a rare one tells more.
+ * The text index of a casebook: the words of every case, by field. A word that stands in it needs no guessing at typos, and
+ * a rare one tells more.
  */
-export type TextIndex = Readonly<{ search: MiniSearch<CaseDocument>; terms: Map<string, number> }>;
+export type TextIndex = Readonly<{ words: WordPostings }>;
 
 /** Builds the text index of all cases given. */
 export function buildTextIndex(cases: Iterable<Case>, vocabulary: Vocabulary): TextIndex {
-  const index: TextIndex = { search: new MiniSearch<CaseDocument>(searchOptions), terms: new Map() };
+  const index: TextIndex = { words: makeWordPostings(searchOptions.boosts) };
   for (const kase of cases) addToTextIndex(index, kase, vocabulary);
   return index;
 }
@@ -24,24 +26,11 @@ export function buildTextIndex(cases: Iterable<Case>, vocabulary: Vocabulary): T
  * is as if it had never been
  */
 export function addToTextIndex(
-  { search, terms }: TextIndex,
+  { words }: TextIndex,
   kase: Case,
   vocabulary: Vocabulary,
   before?: Case,
 ): void {
-  const document = caseDocument(kase, vocabulary);
-  const former = before && caseDocument(before, vocabulary);
-  // Leaving the taking out to the library's own time would count the former's words until then: a common word could score below 0.
-  if (former) search.remove(former);
-  search.add(document);
-  const count = (counted: CaseDocument, by: 1 | -1) => {
-    for (const term of termsOf(counted)) terms.set(term, (terms.get(term) ?? 0) + by);
-  };
-  count(document, 1);
-  if (former) count(former, -1);
-}
-
-function termsOf({ id: _, ...texts }: CaseDocument): Set<string> {
-  const words = Object.values(texts).flatMap((text) => searchOptions.tokenize(text));
-  return new Set(words.flatMap((word) => searchOptions.processTerm(word) ?? []));
+  if (before) removeText(words, before.id, caseTexts(before, vocabulary));
+  addText(words, kase.id, caseTexts(kase, vocabulary));
 }

@@ -57,6 +57,18 @@ describe("the text index of a casebook loaded with a snapshot", () => {
     expect(searchText(index, "zebra")).toEqual([]);
   });
 
+  it("is taken from it wherever in the file the index begins", () => {
+    for (const id of ["c", "ca", "cas", "case"]) {
+      const place = placeIn(temporaryFolder());
+      const cases = [...manyCases(), makeCase({ id, title: "valve" })];
+      loadTextIndex(casebookOf(cases), smallVocabulary, place);
+      const other = cases.map((kase) => (kase.id === "c-7" ? makeCase({ id: "c-7", title: "zebra" }) : kase));
+      const { hashes } = casebookOf(cases);
+      const index = loadTextIndex({ ...casebookOf(other), hashes }, smallVocabulary, place);
+      expect(searchText(index, "zebra")).toEqual([]);
+    }
+  });
+
   it("is built anew where words of the vocabulary have changed", () => {
     const place = placeIn(temporaryFolder());
     const cases = manyCases();

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { readAnyYaml } from "@/lib/document/readAnyYaml";
 import { readYaml } from "@/lib/document/readYaml";
 
 const text = `title: Third valve
@@ -97,5 +98,13 @@ describe("YAML that is refused", () => {
 
   it("brings no data with it", () => {
     expect(readYaml("a: 1\na: 2\n", "a.yaml").data).toBeUndefined();
+  });
+});
+
+describe("YAML that is read the short way", () => {
+  it("is not composed unless a line is asked for", () => {
+    const reading = readYaml(text, "a.md", 2);
+    expect(reading.data).toStrictEqual(readAnyYaml(text, "a.md", 2).data);
+    expect(reading.lineOf(["quoted", "minutes"])).toBe(8);
   });
 });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { buildCaseTable, removeRow } from "@/lib/similarity/caseTable";
+import { compileQuery } from "@/lib/similarity/compileQuery";
 import { explainMatch } from "@/lib/similarity/explainMatch";
+import { retrieve } from "@/lib/similarity/retrieve";
 import { attributes, rows } from "./smallTable";
 
 const table = buildCaseTable(attributes, rows);
@@ -103,6 +105,19 @@ describe("explainMatch", () => {
         caseValue: "spring",
       },
     ]);
+  });
+
+  it("says the same of every row by a query that was compiled once, and so does the retrieval", () => {
+    const query = {
+      values: { drag: "drags", stroke: 16, part: "casing" },
+      findings: { checks: { swap: "follows-casing", wear: "some" } },
+      textScores: { story: Float64Array.of(0.2, 0.9, 0.4) },
+    };
+    const compiled = compileQuery(table, query);
+    for (const row of [0, 1, 2]) {
+      expect(explainMatch(table, query, row, compiled)).toEqual(explainMatch(table, query, row));
+    }
+    expect(retrieve(table, query, { k: 3, compiled })).toEqual(retrieve(table, query, { k: 3 }));
   });
 
   it("refuses a row that is not in the table", () => {

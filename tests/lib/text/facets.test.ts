@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { countFacets, facetChoiceSchema, facetValues, matchesFacets } from "@/lib/text/facets";
+import { type FacetChoice, facetChoiceSchema, facetValues } from "@/lib/text/facets";
+import { narrowCases } from "@/lib/text/narrowCases";
 import { makeCase } from "@/tests/fixtures/makeCase";
 
 const gummed = { cause: "gummed-oil", role: "root" };
@@ -27,9 +28,10 @@ const cases = [
     ],
   }),
 ];
-const counts = (choice: Parameters<typeof countFacets>[1]) =>
+const narrow = (choice: FacetChoice) => narrowCases(cases, choice, (kase) => kase);
+const counts = (choice: FacetChoice) =>
   Object.fromEntries(
-    Object.entries(countFacets(cases, choice)).map(([name, map]) => [name, Object.fromEntries(map)]),
+    Object.entries(narrow(choice).facets).map(([name, map]) => [name, Object.fromEntries(map)]),
   );
 
 describe("the facets of a case", () => {
@@ -45,8 +47,7 @@ describe("the facets of a case", () => {
   });
 
   it("match where every chosen value is one of its own", () => {
-    const matching = (choice: Parameters<typeof countFacets>[1]) =>
-      cases.filter((kase) => matchesFacets(kase, choice)).map(({ id }) => id);
+    const matching = (choice: FacetChoice) => narrow(choice).kept.map(({ id }) => id);
     expect(matching({})).toEqual(["a", "b", "c"]);
     expect(matching({ cause: "gummed-oil" })).toEqual(["a", "c"]);
     expect(matching({ cause: "gummed-oil", year: "2024" })).toEqual(["c"]);
@@ -76,9 +77,9 @@ describe("the counts beside the facets", () => {
 
   it("are the numbers of cases that the choice then leaves", () => {
     for (const choice of [{}, { year: "2024" }, { cause: "gummed-oil", outcome: "open" }]) {
-      for (const [name, values] of Object.entries(countFacets(cases, choice))) {
+      for (const [name, values] of Object.entries(narrow(choice).facets)) {
         for (const [value, count] of values) {
-          const left = cases.filter((kase) => matchesFacets(kase, { ...choice, [name]: value }));
+          const left = narrow({ ...choice, [name]: value }).kept;
           expect([name, value, count]).toEqual([name, value, left.length]);
         }
       }
