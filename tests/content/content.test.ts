@@ -4,11 +4,18 @@ import { describe, expect, it } from "vitest";
 import type { Case } from "@/lib/casebook/caseFile";
 import { parsePartRef } from "@/lib/casebook/partRef";
 import { isPlugStep, isRepairStep } from "@/lib/casebook/step";
+import { caseFindings } from "@/lib/consult/caseFindings";
+import { consult } from "@/lib/consult/consult";
+import { keyFindings, parseFindingKey } from "@/lib/consult/keyFindings";
 import { openBench } from "@/lib/consult/openBench";
+import { problemSchema } from "@/lib/consult/problem";
 import { readPlugs } from "@/lib/consult/readReadings";
 import { formatProblem } from "@/lib/document/contentProblem";
+import { rootOf } from "@/lib/evaluation/rootOf";
 import { publishSchemas } from "@/lib/publishing/publishSchemas";
 import { splitWords } from "@/lib/text/terms";
+import type { Cause } from "@/lib/vocabulary/cause";
+import type { Check } from "@/lib/vocabulary/check";
 import type { Frequency } from "@/lib/vocabulary/words";
 
 const { bench, casebook, folders, problems } = openBench({});
@@ -28,6 +35,15 @@ const inventedMakers = [
   "Corvane",
 ];
 
+/** Runs of vowels, a silent e at the end left out: near enough for a reading measure. */
+const countSyllables = (word: string) =>
+  Math.max(
+    1,
+    word
+      .toLowerCase()
+      .replace(/e$/, "")
+      .match(/[aeiouy]+/g)?.length ?? 1,
+  );
 const countWords = (text: string) => splitWords(text).length;
 const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0);
 /** Those that break a rule, each with what it was caught at, so that a failure names them. */
@@ -45,7 +61,7 @@ describe("the content", () => {
   it("has a case for every file of the cases folder, each named after its id", () => {
     expect(cases.map(({ file }) => file)).toEqual(readdirSync(folders.cases).sort());
     expect(offenders(cases, ({ id, file }) => file !== `${id}.md` && file)).toEqual([]);
-    expect(cases.length).toBeGreaterThanOrEqual(40);
+    expect(cases.length).toBeGreaterThanOrEqual(180);
   });
 
   it("has its schemas published as they are now (npm run -s schemas writes them)", () => {
@@ -88,6 +104,38 @@ describe("every demo case", () => {
     expect(offenders(cases, ({ lessons }) => lessons.length === 0 && "no lesson")).toEqual([]);
   });
 
+  it("has lessons that an apprentice reads at one go: Flesch reading ease of 50 or more", () => {
+    // Flesch 1948: 206.835 - 1.015 words a sentence - 84.6 syllables a word; 50 and over is fairly plain English.
+    const ease = (lesson: string) => {
+      const words = splitWords(lesson);
+      const syllables = sum(words.map(({ text }) => countSyllables(text)));
+      return 206.835 - 1.015 * words.length - (84.6 * syllables) / words.length;
+    };
+    const hard = ({ lessons }: Case) => lessons.find((lesson) => ease(lesson) < 50);
+    expect(offenders(cases, hard)).toEqual([]);
+  });
+
+  it("names no person, maker or place: capitals inside a sentence are days, feasts, notes and tongues", () => {
+    const innocent =
+      /^([A-G]|I|U|V|E|Christmas|Easter|English|French|\w+day|January|February|March|April|May|June|July|August|\w+ber)$/;
+    const named = ({ story }: Case) =>
+      [...story.matchAll(/(?<=[a-z,;:)] )\p{Lu}[\p{L}'’-]*/gu)]
+        .map(([word]) => word)
+        .find((word) => !innocent.test(word));
+    expect(offenders(cases, named)).toEqual([]);
+  });
+
+  it("has no root cause that its own findings contradict", () => {
+    const contradicted = (kase: Case) => {
+      const root = causes.get(rootOf(kase) ?? "");
+      return [...keyFindings(caseFindings(kase, vocabulary), vocabulary)].find(([key, { outcome }]) => {
+        const { check, others } = parseFindingKey(key);
+        return (others ? root?.others : root?.findings)?.[check]?.[outcome] === "never";
+      })?.[0];
+    };
+    expect(offenders(cases, contradicted)).toEqual([]);
+  });
+
   it("has a story of 120 to 400 words", () => {
     const length = ({ story }: Case) => {
       const words = countWords(story);
@@ -127,6 +175,45 @@ describe("the handbook", () => {
       return !words.some((word) => atMostRarely.includes(word)) && "nothing rarely or never";
     };
     expect(offenders(causes.values(), oneSided)).toEqual([]);
+  });
+
+  it("can reach every cause: told what usually goes with it, it comes among the first three", () => {
+    const tellingFindings = ({ findings }: Cause) =>
+      Object.entries(findings).flatMap(([check, words]) => {
+        const sound = checks.get(check)?.normal;
+        const [usual] = Object.entries(words).filter(
+          ([id, word]) => id !== sound && atLeastOften.includes(word),
+        );
+        return usual ? [{ check, found: usual[0] }] : [];
+      });
+    const outOfReach = (cause: Cause) => {
+      const problem = { instrument: cause.families[0], evidence: tellingFindings(cause) };
+      const ranked = consult(problemSchema.parse(problem), bench).causes.map(({ id }) => id);
+      return !ranked.slice(0, 3).includes(cause.id) && `behind ${ranked.slice(0, 3).join(", ")}`;
+    };
+    expect(offenders(causes.values(), outOfReach)).toEqual([]);
+  });
+
+  it("has met every cause in a case", () => {
+    const met = new Set(cases.flatMap((kase) => kase.causes.map(({ cause }) => cause)));
+    expect(offenders(causes.values(), ({ id }) => !met.has(id) && "in no case")).toEqual([]);
+  });
+
+  it("has outcomes that exclude one another: no way of saying one says another of the same check", () => {
+    const shared = ({ outcomes }: Check) => {
+      const said = outcomes.flatMap(({ synonyms }) => [
+        ...new Set(synonyms.map((text) => text.toLowerCase())),
+      ]);
+      return said.find((text, at) => said.indexOf(text) !== at);
+    };
+    expect(offenders(checks.values(), shared)).toEqual([]);
+  });
+
+  it("covers the field: so many checks, causes, repairs and cautions at least", () => {
+    expect(checks.size).toBeGreaterThanOrEqual(110);
+    expect(causes.size).toBeGreaterThanOrEqual(120);
+    expect(repairs.size).toBeGreaterThanOrEqual(90);
+    expect(vocabulary.cautions.size).toBeGreaterThanOrEqual(18);
   });
 
   it("has no check that tells nothing: each is a finding of some cause", () => {
