@@ -12,6 +12,8 @@ import type { SourcedFinding, Understanding } from "./understandProblem";
 
 /** How much a whole text of words that no cause was ever told with adds to the prior of "none of these". Chosen. */
 const strangeWords = 0.3;
+/** What an instrument that nobody knows adds to it. Chosen. */
+const strangeInstrument = 0.3;
 /** Probability of "none of these" where nothing was found: with words that are all known, and what strange ones add. Chosen. */
 const nothingFound = { known: 0.3, strange: 0.6 } as const;
 
@@ -36,7 +38,9 @@ export function weighOpinions(
   const byWords = spoken.weigh(words.keys(), possible);
   const doubtful = new Set([...keyed].filter(([, { shown }]) => shown?.doubtful).map(([key]) => key));
   const outcomes = new Map([...keyed].map(([key, { outcome }]) => [key, outcome]));
-  const nonePrior = defaultNonePrior + strangeWords * byWords.strange ** 2;
+  const isStrange = problem.instrument !== undefined && instrument === undefined;
+  const nonePrior =
+    defaultNonePrior + strangeWords * byWords.strange ** 2 + (isStrange ? strangeInstrument : 0);
   const byFindings = weighCauses(model, outcomes, { possible, nonePrior, doubtful });
   const prior = weighCauses(model, new Map(), { possible }).causes;
   const votes = retrieved.map(({ case: { causes }, similarity }) => ({

@@ -129,6 +129,12 @@ describe.each(Object.entries(benches))("an answer by %s", (_, bench) => {
     expect(answer.remarks.join()).toContain("covers brass and woodwind");
   });
 
+  it("leaves more room for something else where the instrument is one that nobody knows", () => {
+    const says = "2nd valve hangs, it was dropped";
+    const known = ask({ instrument: "trumpet", says }, bench).noneFits;
+    expect(ask({ instrument: "didgeridoo", says }, bench).noneFits).toBeGreaterThan(2 * known);
+  });
+
   it("does not pretend to understand nonsense", () => {
     for (const says of ["qwfp zxcv blorpf wibble", "", "🎺 🎺 🎺"]) {
       const answer = ask({ says }, bench);
