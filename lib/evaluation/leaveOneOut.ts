@@ -6,7 +6,7 @@ import { caseFindings } from "../consult/caseFindings";
 import { consult } from "../consult/consult";
 import { problemSchema } from "../consult/problem";
 import { withoutCase } from "../consult/withoutCase";
-import { rootOf } from "./rootOf";
+import { rootsOf } from "./rootsOf";
 
 /** How one case fared when it was asked about as if it had never happened. */
 export type Asked = Readonly<{
@@ -27,11 +27,12 @@ export type Asked = Readonly<{
  */
 export function leaveOneOut(bench: Bench): Asked[] {
   return [...bench.cases.values()].flatMap((kase) => {
-    const root = rootOf(kase);
+    const roots = rootsOf(kase);
+    const [root] = roots;
     if (root === undefined) return [];
     const problem = problemOf(kase, bench);
     const answer = withoutCase(bench, kase, () => consult(problem, bench, { without: kase.id }));
-    return [{ case: kase.id, instrument: kase.instrument, root, ...standing(answer, root) }];
+    return [{ case: kase.id, instrument: kase.instrument, root, ...standing(answer, roots) }];
   });
 }
 
@@ -48,8 +49,8 @@ function problemOf(kase: Case, bench: Bench) {
   });
 }
 
-function standing({ causes }: Answer, root: string) {
-  const at = causes.findIndex(({ id }) => id === root);
+function standing({ causes }: Answer, roots: readonly string[]) {
+  const at = causes.findIndex(({ id }) => roots.includes(id));
   return {
     rank: at < 0 ? Number.POSITIVE_INFINITY : at + 1,
     probability: causes[at]?.probability ?? 0,

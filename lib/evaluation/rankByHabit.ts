@@ -1,6 +1,6 @@
 import type { Case } from "../casebook/caseFile";
 import type { Bench } from "../consult/bench";
-import { rootOf } from "./rootOf";
+import { rootsOf } from "./rootsOf";
 
 /**
  * Ranks causes for a past case by what such an instrument usually has, as a baseline: the root causes of the other cases
@@ -15,15 +15,13 @@ export function rankByHabit(kase: Case, { cases, vocabulary }: Bench): number {
     const within: string = family;
     const counts = new Map<string, number>();
     for (const other of cases.values()) {
-      const cause = rootOf(other);
-      if (other.id === kase.id || cause === undefined) continue;
-      if (!vocabulary.instrumentTree.isA(other.instrument, within)) continue;
-      counts.set(cause, (counts.get(cause) ?? 0) + 1);
+      if (other.id === kase.id || !vocabulary.instrumentTree.isA(other.instrument, within)) continue;
+      for (const cause of rootsOf(other)) counts.set(cause, (counts.get(cause) ?? 0) + 1);
     }
     const commonest = [...counts].sort(([a, many], [b, more]) => more - many || (a < b ? -1 : 1));
     for (const [cause] of commonest) ranked.add(cause);
     family = vocabulary.instruments.get(within)?.parent;
   }
-  const at = [...ranked].indexOf(rootOf(kase) ?? "");
+  const at = [...ranked].findIndex((cause) => rootsOf(kase).includes(cause));
   return at < 0 ? Number.POSITIVE_INFINITY : at + 1;
 }
