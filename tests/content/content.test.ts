@@ -11,7 +11,7 @@ import { openBench } from "@/lib/consult/openBench";
 import { problemSchema } from "@/lib/consult/problem";
 import { readPlugs } from "@/lib/consult/readReadings";
 import { formatProblem } from "@/lib/document/contentProblem";
-import { rootOf } from "@/lib/evaluation/rootOf";
+import { rootsOf } from "@/lib/evaluation/rootsOf";
 import { publishSchemas } from "@/lib/publishing/publishSchemas";
 import { splitWords } from "@/lib/text/terms";
 import type { Cause } from "@/lib/vocabulary/cause";
@@ -127,7 +127,7 @@ describe("every demo case", () => {
 
   it("has no root cause that its own findings contradict", () => {
     const contradicted = (kase: Case) => {
-      const root = causes.get(rootOf(kase) ?? "");
+      const root = causes.get(rootsOf(kase)[0] ?? "");
       return [...keyFindings(caseFindings(kase, vocabulary), vocabulary)].find(([key, { outcome }]) => {
         const { check, others } = parseFindingKey(key);
         return (others ? root?.others : root?.findings)?.[check]?.[outcome] === "never";

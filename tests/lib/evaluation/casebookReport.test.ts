@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { buildBench } from "@/lib/consult/bench";
+import { openBench } from "@/lib/consult/openBench";
 import { casebookReport } from "@/lib/evaluation/casebookReport";
 import { familyOf } from "@/lib/evaluation/familyOf";
 import { rankByHabit } from "@/lib/evaluation/rankByHabit";
@@ -34,8 +35,18 @@ describe("casebookReport", () => {
 });
 
 describe("familyOf", () => {
-  it("is the ancestor two steps below the root, or the instrument itself", () => {
+  const { vocabulary: trade } = openBench({}).bench;
+
+  it("is the ancestor two steps below the root", () => {
+    expect(familyOf(trade, "piccolo-trumpet")).toBe("piston-brass");
+    expect(familyOf(trade, "bass-trombone")).toBe("slide-brass");
+    expect(familyOf(trade, "alto-saxophone")).toBe("saxophone");
+    expect(familyOf(trade, "clarinet")).toBe("clarinet");
+  });
+
+  it("is the parent of an instrument that stands there by itself, and what stands higher is its own", () => {
+    expect(familyOf(trade, "bugle")).toBe("brass");
+    expect(familyOf(trade, "brass")).toBe("brass");
     expect(familyOf(smallVocabulary, "trumpet")).toBe("trumpet");
-    expect(familyOf(smallVocabulary, "brass")).toBe("brass");
   });
 });
