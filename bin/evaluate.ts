@@ -1,16 +1,115 @@
+import { readFileSync } from "node:fs";
+import { parseArgs } from "node:util";
 import { openBench } from "@/lib/consult/openBench";
+import { seededRandom } from "@/lib/diagnosis/learned/seededRandom";
+import { stratifiedFolds } from "@/lib/diagnosis/learned/stratifiedFolds";
+import { engines } from "@/lib/evaluation/engines/engines";
+import { crossValidate, leaveOneOutOfTable } from "@/lib/evaluation/evaluateTable";
 import { leaveOneOut } from "@/lib/evaluation/leaveOneOut";
 import { summariseRanks } from "@/lib/evaluation/summariseRanks";
+import { reportOf } from "@/lib/evaluation/tableReport";
+import { readFolds } from "@/lib/evaluation/tables/readFolds";
+import { readTable } from "@/lib/evaluation/tables/readTable";
+import { TableFault } from "@/lib/evaluation/tables/tableFault";
 import { fail } from "./fail";
 
-const [what, ...rest] = process.argv.slice(2);
-if (what !== "--casebook" || rest.length > 0) fail(2, "usage: npm run -s evaluate -- --casebook");
+const usage =
+  "usage: npm run -s evaluate -- --casebook | FILE.arff|FILE.csv [--folds FILE.csv | --loo | --cv 10 --seed 1] " +
+  `[--engine ${[...engines.keys()].join("|")}] [--class NAME]`;
+const defaults = { cv: 10, seed: 1, engine: "pooled" } as const;
 
-const asked = leaveOneOut(openBench(process.env).bench);
-const report = {
-  ...summariseRanks(asked.map(({ rank }) => rank)),
-  missed: asked
-    .filter(({ rank }) => rank > 1)
-    .map((one) => ({ ...one, rank: Number.isFinite(one.rank) ? one.rank : null })),
-};
+const { file, options } = readArguments();
+const report = file === undefined ? evaluateCasebook() : evaluateFile(file);
 process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
+
+function readArguments() {
+  try {
+    const { values, positionals } = parseArgs({
+      allowPositionals: true,
+      options: {
+        casebook: { type: "boolean" },
+        loo: { type: "boolean" },
+        folds: { type: "string" },
+        cv: { type: "string" },
+        seed: { type: "string" },
+        engine: { type: "string" },
+        class: { type: "string" },
+      },
+    });
+    const [name, ...rest] = positionals;
+    const ways = [values.loo, values.folds, values.cv].filter((way) => way !== undefined);
+    const dealsFolds = values.loo === undefined && values.folds === undefined;
+    const isRight = values.casebook
+      ? Object.keys(values).length === 1 && name === undefined
+      : name !== undefined && ways.length <= 1 && (dealsFolds || values.folds === undefined || !values.seed);
+    if (!isRight || rest.length > 0) fail(2, usage);
+    return { file: name, options: values };
+  } catch {
+    return fail(2, usage);
+  }
+}
+
+function wholeNumber(text: string | undefined, otherwise: number, least: number): number {
+  if (text === undefined) return otherwise;
+  if (!/^\d{1,9}$/.test(text) || Number(text) < least) fail(2, usage);
+  return Number(text);
+}
+
+function evaluateCasebook() {
+  const asked = leaveOneOut(openBench(process.env).bench);
+  return {
+    ...summariseRanks(asked.map(({ rank }) => rank)),
+    missed: asked
+      .filter(({ rank }) => rank > 1)
+      .map((one) => ({ ...one, rank: Number.isFinite(one.rank) ? one.rank : null })),
+  };
+}
+
+function evaluateFile(name: string) {
+  const engineName = options.engine ?? defaults.engine;
+  const engine = engines.get(engineName);
+  if (!engine) fail(2, usage);
+  const foldCount = wholeNumber(options.cv, defaults.cv, 2);
+  const seed = wholeNumber(options.seed, defaults.seed, 0);
+  try {
+    const table = readTable(readText(name), name, options.class);
+    for (const note of table.notes) process.stderr.write(`${note}\n`);
+    const { columns, labels, classes } = table;
+    const data = { columns, labels, classCount: classes.length };
+    const seconds = () => performance.now() / 1000;
+    const deal = (count: number) =>
+      stratifiedFolds(labels, Math.min(count, labels.length), seededRandom(seed));
+    const evaluation = options.loo
+      ? leaveOneOutOfTable(data, engine, deal, seconds)
+      : crossValidate(
+          data,
+          engine,
+          options.folds ? foldsFrom(options.folds, table) : deal(foldCount),
+          seconds,
+        );
+    return { data: name, engine: engineName, ...reportOf(evaluation) };
+  } catch (error) {
+    if (error instanceof TableFault) return fail(1, error.message);
+    throw error;
+  }
+}
+
+/** The folds of the table's rows; the file gives them for all rows of the data, those of unknown class too. */
+function foldsFrom(
+  name: string,
+  { labels, classes, rowInFile, rowCount }: ReturnType<typeof readTable>,
+): Int32Array {
+  const classAt = new Map([...rowInFile].map((row, at) => [row, classes[labels[at] ?? 0]]));
+  const classOf = (row: number) => (options.class === undefined ? classAt.get(row) : undefined);
+  const folds = readFolds(readText(name), name, { rowCount, classOf });
+  return Int32Array.from(rowInFile, (row) => folds[row] ?? 0);
+}
+
+function readText(name: string): string {
+  try {
+    return readFileSync(name, "utf8");
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    throw new TableFault(name, 0, "", reason, "the name of a file that can be read");
+  }
+}

@@ -1,0 +1,78 @@
+import { classPrior } from "../../similarity/learned/classPrior";
+import type { LabelledRows } from "../../similarity/learned/feature";
+import { judgesFor } from "./judges";
+import { logSumExp } from "./logSumExp";
+import type { Judge, Opinions } from "./opinion";
+import { learnPoolWeights, poolLogs } from "./poolWeights";
+import { sampleRows } from "./sampleRows";
+import { stratifiedFolds } from "./stratifiedFolds";
+
+/** Folds within the rows learned from, by which the pool's weights are found: more where there are few rows. Chosen. */
+const innerFolds = { few: 10, many: 5, fewRows: 200 } as const;
+/** Pull of the pool's weights toward equal ones. Chosen: see tests/reference/data/README.md. */
+const poolPull = 5;
+/** Say of the prior in every answer, in rows: nobody is surer than the casebook is large. Chosen. */
+const doubtRows = 0.5;
+/**
+ * Rows by which the pool's weights are found at most, and rows that the judges count at most; fewer of the former where
+ * they are wide, by cells, but not under 300. Chosen: seconds, not minutes.
+ */
+const most = { weighing: 1500, weighingCells: 60_000, counting: 3000 } as const;
+const leastWeighing = 300;
+
+/**
+ * Learns P(class | what is known of a row) from rows: several ways of judging (`judgesFor`), pooled log-linearly. What each
+ * counts for is learned by folds within the rows, so that no row is judged by what it taught; the weights temper as well.
+ * Every answer keeps a little of the prior.
+ *
+ * @param settled rows by which everything is settled that takes long to learn
+ * @param random by which rows are dealt into folds
+ * @returns given rows to count over, which may be more or fewer than those settled by: a function from a row's number to the
+ *   probabilities of its classes, each over 0, adding up to 1
+ * Source: stacking, Wolpert 1992; logarithmic pool, Genest & Zidek 1986.
+ */
+export function learnPosterior(
+  data: LabelledRows,
+  settled: Int32Array,
+  random: () => number,
+): (rows: Int32Array) => (row: number) => Float64Array {
+  const judges = judgesFor(data.features);
+  const narrow = Math.floor(most.weighingCells / Math.max(1, data.features.length));
+  const weighing = Math.min(most.weighing, Math.max(leastWeighing, narrow));
+  const weights = weighJudges(data, sampleRows(data, settled, weighing), judges, random);
+  const settledFew = sampleRows(data, settled, most.counting);
+  const learned = judges.map((judge) => judge.learn(data, settledFew));
+  return (rows) => {
+    const few = sampleRows(data, rows, most.counting);
+    const ask = together(learned.map((count) => count(few)));
+    const prior = classPrior(data, rows);
+    const doubt = doubtRows / (rows.length + 1);
+    return (row) => {
+      const logs = poolLogs(ask(row), weights);
+      const total = logSumExp(logs);
+      return logs.map((log, label) => (1 - doubt) * Math.exp(log - total) + doubt * (prior[label] ?? 0));
+    };
+  };
+}
+
+function weighJudges(
+  data: LabelledRows,
+  rows: Int32Array,
+  judges: readonly Judge[],
+  random: () => number,
+): Float64Array {
+  const labels = Int32Array.from(rows, (row) => data.labels[row] ?? 0);
+  const wanted = rows.length < innerFolds.fewRows ? innerFolds.few : innerFolds.many;
+  const folds = stratifiedFolds(labels, Math.min(wanted, rows.length), random);
+  const opinions: (readonly Float64Array[])[] = [];
+  for (const fold of new Set(folds)) {
+    const within = rows.filter((_, at) => folds[at] !== fold);
+    const ask = together(judges.map((judge) => judge.learn(data, within)(within)));
+    for (const [at, row] of rows.entries()) if (folds[at] === fold) opinions[at] = ask(row);
+  }
+  return learnPoolWeights(opinions, labels, poolPull);
+}
+
+function together(all: readonly Opinions[]): Opinions {
+  return (row) => all.flatMap((ask) => ask(row));
+}
