@@ -1,8 +1,11 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import { RiskMark } from "@/app/_components/RiskMark";
 import { Section } from "@/app/_components/Section";
 import { getShop } from "@/app/_data/shop";
+import { appliesTo } from "@/lib/vocabulary/appliesTo";
+import { listFamilies } from "@/lib/vocabulary/listFamilies";
 import { casesWithCause, casesWithRepair } from "./_components/casesWith";
 import { EntryList } from "./_components/EntryList";
 import styles from "./page.module.css";
@@ -13,12 +16,19 @@ const riskClasses = [0, 1, 2, 3, 4];
 const sayGroup = (group: string) => group.charAt(0).toUpperCase() + group.slice(1).replaceAll("-", " ");
 const sayCases = (count: number) => (count === 0 ? "" : `${count} ${count === 1 ? "case" : "cases"}`);
 
-/** The handbook's contents: causes by what they come of, checks and repairs by what they put at stake, cautions. */
-export default async function HandbookPage() {
+/** The handbook's contents: causes by what they come of, checks and repairs by what they put at stake, cautions; whole or for one family. */
+export default async function HandbookPage({
+  searchParams,
+}: Readonly<{ searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>> }>) {
   const { vocabulary, casebook } = await getShop();
-  const causes = [...vocabulary.causes.values()];
-  const checks = [...vocabulary.checks.values()];
-  const repairs = [...vocabulary.repairs.values()];
+  const asked = (await searchParams).family;
+  const families = listFamilies(vocabulary);
+  const family = families.find(({ id }) => id === asked);
+  const serves = (entry: Readonly<{ families: readonly string[] }>) =>
+    appliesTo(vocabulary, entry.families, family?.id);
+  const causes = [...vocabulary.causes.values()].filter(serves);
+  const checks = [...vocabulary.checks.values()].filter(serves);
+  const repairs = [...vocabulary.repairs.values()].filter(serves);
   const cautions = [...vocabulary.cautions.values()];
   const parts = [
     { id: "causes", label: "Causes", count: causes.length },
@@ -34,6 +44,21 @@ export default async function HandbookPage() {
           <a key={id} href={`#${id}`}>
             {label} <span className="soft">{count}</span>
           </a>
+        ))}
+      </nav>
+      <nav aria-label="Families" className={`${controls.row} ${styles.families}`}>
+        <Link className={controls.plain} href="/handbook" aria-current={family ? undefined : "true"}>
+          Every family
+        </Link>
+        {families.map(({ id, label }) => (
+          <Link
+            key={id}
+            className={controls.plain}
+            href={`/handbook?family=${id}`}
+            aria-current={id === family?.id ? "true" : undefined}
+          >
+            {label}
+          </Link>
         ))}
       </nav>
       <Section title="Causes" id="causes" aside="why it does not work, by what it comes of">

@@ -1,5 +1,5 @@
 import type { Bench } from "../consult/bench";
-import { familyOf } from "./familyOf";
+import { familyOf } from "../vocabulary/familyOf";
 import { type Asked, leaveOneOut } from "./leaveOneOut";
 import { rankByHabit } from "./rankByHabit";
 import { rankByText } from "./rankByText";

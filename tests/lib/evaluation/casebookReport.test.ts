@@ -1,8 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { buildBench } from "@/lib/consult/bench";
-import { openBench } from "@/lib/consult/openBench";
 import { casebookReport } from "@/lib/evaluation/casebookReport";
-import { familyOf } from "@/lib/evaluation/familyOf";
 import { rankByHabit } from "@/lib/evaluation/rankByHabit";
 import { rankByText } from "@/lib/evaluation/rankByText";
 import { dentCase, dirtCase, smallCasebook, smallCases } from "../consult/smallCasebook";
@@ -31,22 +29,5 @@ describe("casebookReport", () => {
     expect(report.baselines.textSearch.n).toBe(4);
     expect(report.baselines.commonestCause.n).toBe(4);
     expect(report.missed).toHaveLength(Math.round(4 * (1 - report.hit1)));
-  });
-});
-
-describe("familyOf", () => {
-  const { vocabulary: trade } = openBench({}).bench;
-
-  it("is the ancestor two steps below the root", () => {
-    expect(familyOf(trade, "piccolo-trumpet")).toBe("piston-brass");
-    expect(familyOf(trade, "bass-trombone")).toBe("slide-brass");
-    expect(familyOf(trade, "alto-saxophone")).toBe("saxophone");
-    expect(familyOf(trade, "clarinet")).toBe("clarinet");
-  });
-
-  it("is the parent of an instrument that stands there by itself, and what stands higher is its own", () => {
-    expect(familyOf(trade, "bugle")).toBe("brass");
-    expect(familyOf(trade, "brass")).toBe("brass");
-    expect(familyOf(smallVocabulary, "trumpet")).toBe("trumpet");
   });
 });

@@ -1,4 +1,4 @@
-import type { Vocabulary } from "../vocabulary/vocabulary";
+import type { Vocabulary } from "./vocabulary";
 
 /**
  * The family that an instrument is counted under: the ancestor two steps below the root of the tree (brass and woodwind,
