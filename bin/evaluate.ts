@@ -1,12 +1,14 @@
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { parseArgs } from "node:util";
+import { z } from "zod";
 import { openBench } from "@/lib/consult/openBench";
 import { seededRandom } from "@/lib/diagnosis/learned/seededRandom";
 import { stratifiedFolds } from "@/lib/diagnosis/learned/stratifiedFolds";
+import { casebookReport } from "@/lib/evaluation/casebookReport";
 import { engines } from "@/lib/evaluation/engines/engines";
 import { crossValidate, leaveOneOutOfTable } from "@/lib/evaluation/evaluateTable";
-import { leaveOneOut } from "@/lib/evaluation/leaveOneOut";
-import { summariseRanks } from "@/lib/evaluation/summariseRanks";
+import { phraseSchema, scorePhrases } from "@/lib/evaluation/scorePhrases";
 import { reportOf } from "@/lib/evaluation/tableReport";
 import { readFolds } from "@/lib/evaluation/tables/readFolds";
 import { readTable } from "@/lib/evaluation/tables/readTable";
@@ -14,12 +16,13 @@ import { TableFault } from "@/lib/evaluation/tables/tableFault";
 import { fail } from "./fail";
 
 const usage =
-  "usage: npm run -s evaluate -- --casebook | FILE.arff|FILE.csv [--folds FILE.csv | --loo | --cv 10 --seed 1] " +
+  "usage: npm run -s evaluate -- --casebook | --phrases | FILE.arff|FILE.csv [--folds FILE.csv | --loo | --cv 10 --seed 1] " +
   `[--engine ${[...engines.keys()].join("|")}] [--class NAME]`;
 const defaults = { cv: 10, seed: 1, engine: "pooled" } as const;
 
 const { file, options } = readArguments();
-const report = file === undefined ? evaluateCasebook() : evaluateFile(file);
+const report =
+  file !== undefined ? evaluateFile(file) : options.phrases ? evaluatePhrases() : evaluateCasebook();
 process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
 
 function readArguments() {
@@ -28,6 +31,7 @@ function readArguments() {
       allowPositionals: true,
       options: {
         casebook: { type: "boolean" },
+        phrases: { type: "boolean" },
         loo: { type: "boolean" },
         folds: { type: "string" },
         cv: { type: "string" },
@@ -39,9 +43,12 @@ function readArguments() {
     const [name, ...rest] = positionals;
     const ways = [values.loo, values.folds, values.cv].filter((way) => way !== undefined);
     const dealsFolds = values.loo === undefined && values.folds === undefined;
-    const isRight = values.casebook
-      ? Object.keys(values).length === 1 && name === undefined
-      : name !== undefined && ways.length <= 1 && (dealsFolds || values.folds === undefined || !values.seed);
+    const isRight =
+      values.casebook || values.phrases
+        ? Object.keys(values).length === 1 && name === undefined
+        : name !== undefined &&
+          ways.length <= 1 &&
+          (dealsFolds || values.folds === undefined || !values.seed);
     if (!isRight || rest.length > 0) fail(2, usage);
     return { file: name, options: values };
   } catch {
@@ -56,13 +63,17 @@ function wholeNumber(text: string | undefined, otherwise: number, least: number)
 }
 
 function evaluateCasebook() {
-  const asked = leaveOneOut(openBench(process.env).bench);
-  return {
-    ...summariseRanks(asked.map(({ rank }) => rank)),
-    missed: asked
-      .filter(({ rank }) => rank > 1)
-      .map((one) => ({ ...one, rank: Number.isFinite(one.rank) ? one.rank : null })),
+  return casebookReport(openBench(process.env).bench);
+}
+
+/** Phrases that were looked at while tuning, and those that were not. */
+function evaluatePhrases() {
+  const { reader } = openBench(process.env).bench;
+  const scoreOf = (name: string) => {
+    const file = join(import.meta.dirname, "../tests/reference/phrases", `${name}.json`);
+    return scorePhrases(z.array(phraseSchema).parse(JSON.parse(readFileSync(file, "utf8"))), reader);
   };
+  return { tuning: scoreOf("tuning"), heldBack: scoreOf("heldBack") };
 }
 
 function evaluateFile(name: string) {
