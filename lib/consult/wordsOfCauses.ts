@@ -13,6 +13,7 @@ import { countTerms } from "./countTerms";
 const weightOf = {
   label: 3,
   synonym: 1.5,
+  toldAs: 1,
   comesAbout: 1,
   prove: 1.5,
   tellTale: 2,
@@ -34,10 +35,11 @@ export function wordModelOf(vocabulary: Vocabulary, model: CauseModel, words: Pr
   for (const [row, id] of model.causes.entries()) {
     const cause = vocabulary.causes.get(id);
     if (!cause) continue;
-    const { label, synonyms, comesAbout, prove } = cause;
+    const { label, synonyms, toldAs, comesAbout, prove } = cause;
     const entry = [
       [label, weightOf.label] as const,
       ...synonyms.map((synonym) => [synonym, weightOf.synonym] as const),
+      ...toldAs.map((told) => [told, weightOf.toldAs] as const),
       [comesAbout, weightOf.comesAbout] as const,
       [prove, weightOf.prove] as const,
       ...tellTalePhrases(cause, row, vocabulary, model),
