@@ -30,9 +30,10 @@ export type Understanding = Readonly<{
 export function understandProblem(problem: Problem, reader: Reader): Understanding {
   const { says = "", evidence, gauges, diameters, swaps, leaveOut } = problem;
   const remarks: string[] = [];
+  const beside = [says, ...evidence.map(({ check, found }) => `${check} ${found}`)].join(". ");
   const instrument =
-    (problem.instrument ? readInstrument(problem.instrument, reader) : undefined) ??
-    readInstrument(says, reader);
+    (problem.instrument ? readInstrument(problem.instrument, reader, beside) : undefined) ??
+    readInstrument(says, reader, beside);
   if (problem.instrument && instrument === undefined) {
     remarks.push(`The instrument '${problem.instrument}' is not known here.`);
   }

@@ -56,7 +56,7 @@ export function scorePhrases(phrases: readonly Phrase[], reader: Reader): Phrase
 }
 
 function scorePhrase({ says, instrument, means, also }: Phrase, reader: Reader) {
-  const read = readFindings(says, reader, readInstrument(instrument, reader));
+  const read = readFindings(says, reader, readInstrument(instrument, reader, says));
   const found = new Set(read.findings.map(nameOf));
   const wanted = new Set(means.map(nameOf));
   const allowed = new Set(also.map(nameOf));

@@ -1,4 +1,4 @@
-import type { Phrase, PhraseIndex } from "./phraseIndex";
+import { longPhrase, type Phrase, type PhraseIndex } from "./phraseIndex";
 import type { Token } from "./token";
 
 /** A phrase found among tokens: which of them it took (ascending) and how well, in units of term weight. */
@@ -10,8 +10,7 @@ export type PhraseMatch<Meaning> = Readonly<{
 
 /** Words that may stand between those of a phrase before they count as another matter. */
 const widestGap = 3;
-/** A phrase of so many terms or more may lack weak ones, together up to this share of its weight. */
-const longPhrase = 4;
+/** A long phrase may lack weak terms, together up to this share of its weight. */
 const mayMiss = 0.25;
 /** What each word in between, a comma in between, and a wrong order take off. Chosen: see tests/lib/reading. */
 const gapCost = 0.08;
@@ -38,9 +37,9 @@ export function matchPhrases<Meaning>(
     }
   }
   const matches: PhraseMatch<Meaning>[] = [];
-  for (const [number, present] of termsPresent(places.keys(), index)) {
+  for (const number of likelyPhrases(places.keys(), index)) {
     const phrase = index.phrases[number];
-    if (!phrase || present < leastTerms(phrase) || !admits(phrase.meaning)) continue;
+    if (!phrase || !admits(phrase.meaning)) continue;
     const anchors = phrase.terms.flatMap((term) => places.get(term) ?? []).map(({ at }) => at);
     for (const anchor of new Set(anchors)) {
       const match = matchAt(phrase, anchor, tokens, places, index);
@@ -50,17 +49,22 @@ export function matchPhrases<Meaning>(
   return matches;
 }
 
-/** How many of its terms the sentence has, by phrase: nearly all phrases fall out by this alone. */
-function termsPresent(terms: Iterable<string>, index: PhraseIndex<unknown>): Map<number, number> {
-  const present = new Map<number, number>();
+/**
+ * The phrases of which the sentence has terms enough, in the order in which their first one comes: nearly all others fall out
+ * by this alone. A common word stands in thousands, so they are counted in a typed array.
+ */
+function likelyPhrases(terms: Iterable<string>, { byTerm, phrases, leastTerms }: PhraseIndex<unknown>) {
+  const present = new Uint8Array(phrases.length);
+  const met: number[] = [];
   for (const term of terms) {
-    for (const phrase of index.byTerm.get(term) ?? []) present.set(phrase, (present.get(phrase) ?? 0) + 1);
+    for (const phrase of byTerm.get(term) ?? []) {
+      const before = present[phrase] ?? 0;
+      present[phrase] = before + 1;
+      if (before === 0) met.push(phrase);
+    }
   }
-  return present;
+  return met.filter((phrase) => (present[phrase] ?? 0) >= (leastTerms[phrase] ?? 0));
 }
-
-/** A phrase of four terms or more may lack some, down to two; a shorter one none. */
-const leastTerms = ({ terms }: Phrase<unknown>) => (terms.length < longPhrase ? terms.length : 2);
 
 /** The best reading of a phrase whose first token is `anchor`. */
 function matchAt<Meaning>(

@@ -16,11 +16,16 @@ export type Phrase<Meaning> = Readonly<{
 export type PhraseIndex<Meaning> = Readonly<{
   phrases: readonly Phrase<Meaning>[];
   byTerm: ReadonlyMap<string, readonly number[]>;
+  /** Of how many different terms of each phrase a sentence must have something. */
+  leastTerms: Uint8Array;
   /** Inverse document frequency of a term over the meanings, natural logarithm; Spärck Jones 1972. */
   weightOf: (term: string) => number;
   /** Index terms that a word may be a slip of, with a quality of 1 (the word itself) down to .6. */
   nearest: (term: string) => readonly Readonly<{ term: string; quality: number }>[];
 }>;
+
+/** A phrase of so many terms or more may lack some, down to two; a shorter one none. */
+export const longPhrase = 4;
 
 /**
  * Builds the index.
@@ -60,7 +65,8 @@ export function buildPhraseIndex<Meaning>(
       else byTerm.set(term, [index]);
     }
   }
-  return { phrases, byTerm, weightOf, nearest: buildNearest([...byTerm.keys()], lexicon) };
+  const leastTerms = Uint8Array.from(phrases, ({ terms }) => (terms.length < longPhrase ? terms.length : 2));
+  return { phrases, byTerm, leastTerms, weightOf, nearest: buildNearest([...byTerm.keys()], lexicon) };
 }
 
 /** In a phrase a lone # stands for any measure; after a letter it is a sharp ("G#"). */

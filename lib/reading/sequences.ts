@@ -50,10 +50,12 @@ export function findSequences(
   sequences: Sequences,
   wanted: readonly SequenceKind[],
 ): SequenceFound[] {
+  const present = new Set(tokens.map(({ term }) => term));
   return wanted.flatMap((kind) => {
     const taken = new Set<number>();
     const found: SequenceFound[] = [];
     for (const sequence of sequences.get(kind) ?? []) {
+      if (!sequence.every((term) => present.has(term))) continue;
       for (let first = 0; first + sequence.length <= tokens.length; first++) {
         const fits = sequence.every((term, offset) => {
           const token = tokens[first + offset];

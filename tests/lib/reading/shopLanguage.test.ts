@@ -78,6 +78,16 @@ describe("shop language by the vocabulary that ships", () => {
     expect(readInstrument(words, reader)).toBe(instrument);
   });
 
+  it.each([
+    ["bari", "pads leak on the low keys", "baritone-saxophone"],
+    ["bari", "2nd valve sticks", "baritone"],
+    ["CC tuba", "rotor 2 sticks, bearing plate looks proud", "rotary-tuba"],
+    ["CC tuba", "2nd piston sticks in its casing", "tuba"],
+    ["tuba", "", "tuba"],
+  ])("settles the shared name '%s' by the parts spoken of: %s", (words, says, instrument) => {
+    expect(readInstrument(words, reader, says)).toBe(instrument);
+  });
+
   it("reads every outcome's own phrases as that check, on an instrument that has it", () => {
     const { checks } = reader.vocabulary;
     const missed = [...checks.values()].flatMap(({ id, families, outcomes }) =>

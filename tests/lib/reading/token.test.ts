@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { measureTerm, prepareWords, splitTokens } from "@/lib/reading/token";
+import { measureTerm, prepareWords, splitTokens, tellingTerms } from "@/lib/reading/token";
 import { smallVocabulary } from "./smallVocabulary";
 
 const words = prepareWords(smallVocabulary.words);
@@ -81,6 +81,42 @@ describe("splitTokens", () => {
           last = end;
         }
       }),
+    );
+  });
+});
+
+describe("tellingTerms", () => {
+  const some = fc.oneof(
+    fc.constantFrom(
+      ...Object.keys(smallVocabulary.words.shortForms),
+      ...smallVocabulary.words.fillers,
+      ...smallVocabulary.words.units,
+      ...Object.keys(smallVocabulary.words.numbers),
+      ...["2nd", "3", ".002", "1/4", "0.669", "W/O", "valve's", "Größe", "ſ", "K", "ß", "—", ", ", "w/out"],
+    ),
+    fc.string({ unit: "grapheme", maxLength: 6 }),
+  );
+
+  it("are the terms of the tokens that are no fillers, whatever the text", () => {
+    fc.assert(
+      fc.property(fc.array(fc.tuple(some, fc.constantFrom("", " ", ". ")), { maxLength: 12 }), (list) => {
+        const text = list.flat().join("");
+        expect(tellingTerms(text, words)).toEqual(
+          split(text).flatMap(({ term, filler }) => (filler ? [] : [term])),
+        );
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it("find every short form that the one long pattern finds", () => {
+    fc.assert(
+      fc.property(fc.array(some, { maxLength: 8 }), (list) => {
+        const text = list.join(" ");
+        const whole = [...text.matchAll(words.pattern)].map((match) => match.index);
+        expect([...new Set(split(text).map(({ start }) => start))]).toEqual(whole);
+      }),
+      { numRuns: 1000 },
     );
   });
 });
