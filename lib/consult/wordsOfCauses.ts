@@ -13,7 +13,7 @@ import { countTerms } from "./countTerms";
 const weightOf = {
   label: 3,
   synonym: 1.5,
-  toldAs: 1,
+  toldAs: 2,
   comesAbout: 1,
   prove: 1.5,
   tellTale: 2,

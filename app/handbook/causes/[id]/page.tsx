@@ -26,7 +26,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   return { title: labelOf(vocabulary.causes, (await params).id) };
 }
 
-/** A cause: how it comes about, what tells of it and what against it, what proves it, and the cases that bear on it. */
+/** A cause: how it comes in and about, what tells of it and what against it, what proves it, and the cases that bear on it. */
 export default async function CausePage({ params }: Props) {
   const { vocabulary, casebook, bench } = await getShop();
   const cause = vocabulary.causes.get((await params).id);
@@ -49,6 +49,15 @@ export default async function CausePage({ params }: Props) {
       </EntryHead>
       <div className={styles.two}>
         <div>
+          {cause.toldAs.length > 0 ? (
+            <Section title="How it comes in" aside="as it is typed at the bench">
+              <ul className={styles.told}>
+                {cause.toldAs.map((told) => (
+                  <li key={told}>{told}</li>
+                ))}
+              </ul>
+            </Section>
+          ) : null}
           <Section title="How it comes about">
             <p className={styles.prose}>{cause.comesAbout}</p>
           </Section>
