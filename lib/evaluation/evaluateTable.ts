@@ -6,7 +6,7 @@ const mostVisits = 2e9;
 /** Groups of rows whose settings are learned without them when one row at a time is left out. Chosen. */
 const settingsGroups = 20;
 /** Groups that are left out whole where there are too many rows to leave each one out. Chosen. */
-const largeGroups = 20;
+const largeGroups = 10;
 
 /** The forecasts by row, and where the time went. */
 export type Evaluation = Readonly<{

@@ -3,6 +3,7 @@ import type { LabelledRows } from "../../similarity/learned/feature";
 import { judgesFor } from "./judges";
 import { logSumExp } from "./logSumExp";
 import type { Judge, Opinions } from "./opinion";
+import { pickRows } from "./pickRows";
 import { learnPoolWeights, poolLogs } from "./poolWeights";
 import { sampleRows } from "./sampleRows";
 import { stratifiedFolds } from "./stratifiedFolds";
@@ -13,12 +14,10 @@ const innerFolds = { few: 10, many: 5, fewRows: 200 } as const;
 const poolPull = 5;
 /** Say of the prior in every answer, in rows: nobody is surer than the casebook is large. Chosen. */
 const doubtRows = 0.5;
-/**
- * Rows by which the pool's weights are found at most, and rows that the judges count at most; fewer of the former where
- * they are wide, by cells, but not under 300. Chosen: seconds, not minutes.
- */
-const most = { weighing: 1500, weighingCells: 60_000, counting: 3000 } as const;
-const leastWeighing = 300;
+/** Rows by which the pool's weights are found at most: fewer where they are wide, by cells, but not under 300. Chosen: seconds, not minutes. */
+const weighing = { mostRows: 1500, mostCells: 60_000, leastRows: 300 } as const;
+/** Pairs of a row asked about and a row that votes, should all be asked: beyond, fewer vote, but not under 2,000. Chosen likewise. */
+const counting = { mostPairs: 4e7, leastRows: 2000 } as const;
 
 /**
  * Learns P(class | what is known of a row) from rows: several ways of judging (`judgesFor`), pooled log-linearly. What each
@@ -37,13 +36,14 @@ export function learnPosterior(
   random: () => number,
 ): (rows: Int32Array) => (row: number) => Float64Array {
   const judges = judgesFor(data.features);
-  const narrow = Math.floor(most.weighingCells / Math.max(1, data.features.length));
-  const weighing = Math.min(most.weighing, Math.max(leastWeighing, narrow));
-  const weights = weighJudges(data, sampleRows(data, settled, weighing), judges, random);
-  const settledFew = sampleRows(data, settled, most.counting);
+  const { mostRows, mostCells, leastRows } = weighing;
+  const narrow = Math.floor(mostCells / Math.max(1, data.features.length));
+  const weighingRows = sampleRows(data, settled, Math.min(mostRows, Math.max(leastRows, narrow)));
+  const weights = weighJudges(pickRows(data, weighingRows), judges, random);
+  const settledFew = sampleRows(data, settled, rowsToCount(settled.length));
   const learned = judges.map((judge) => judge.learn(data, settledFew));
   return (rows) => {
-    const few = sampleRows(data, rows, most.counting);
+    const few = sampleRows(data, rows, rowsToCount(rows.length));
     const ask = together(learned.map((count) => count(few)));
     const prior = classPrior(data, rows);
     const doubt = doubtRows / (rows.length + 1);
@@ -55,24 +55,24 @@ export function learnPosterior(
   };
 }
 
-function weighJudges(
-  data: LabelledRows,
-  rows: Int32Array,
-  judges: readonly Judge[],
-  random: () => number,
-): Float64Array {
-  const labels = Int32Array.from(rows, (row) => data.labels[row] ?? 0);
+function weighJudges(data: LabelledRows, judges: readonly Judge[], random: () => number): Float64Array {
+  const { labels } = data;
+  const rows = Int32Array.from(labels.keys());
   const wanted = rows.length < innerFolds.fewRows ? innerFolds.few : innerFolds.many;
   const folds = stratifiedFolds(labels, Math.min(wanted, rows.length), random);
   const opinions: (readonly Float64Array[])[] = [];
   for (const fold of new Set(folds)) {
-    const within = rows.filter((_, at) => folds[at] !== fold);
+    const within = rows.filter((row) => folds[row] !== fold);
     const ask = together(judges.map((judge) => judge.learn(data, within)(within)));
-    for (const [at, row] of rows.entries()) if (folds[at] === fold) opinions[at] = ask(row);
+    for (const row of rows) if (folds[row] === fold) opinions[row] = ask(row);
   }
   return learnPoolWeights(opinions, labels, poolPull);
 }
 
 function together(all: readonly Opinions[]): Opinions {
   return (row) => all.flatMap((ask) => ask(row));
+}
+
+function rowsToCount(rowCount: number): number {
+  return Math.max(counting.leastRows, Math.floor(counting.mostPairs / Math.max(1, rowCount)));
 }

@@ -6,8 +6,8 @@ import type { LabelledRows } from "./feature";
 /** Rows whose class is to be foretold by their neighbours, and the neighbours, at most. Chosen: more hardly changed the weights. */
 const mostAsked = 100;
 const mostNeighbours = 300;
-/** Differences kept at most, row by row and feature by feature. Chosen: twelve megabytes. */
-const mostDifferences = 3e6;
+/** Differences kept at most, row by row and feature by feature. Chosen: six megabytes. */
+const mostDifferences = 1.5e6;
 /** Pull of the weights' logarithms toward equal ones. Chosen: see tests/reference/data/README.md. */
 const equalPull = 3;
 /** Say of the prior, in votes of the nearest row, as in the vote itself. */
