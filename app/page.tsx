@@ -7,6 +7,7 @@ import { benchFields, benchHref } from "./_bench/benchHref";
 import { longestSays, readBenchQuery, type SearchParams } from "./_bench/benchQuery";
 import { Findings } from "./_bench/Findings";
 import { instrumentOptions } from "./_bench/instrumentOptions";
+import { KeepAsSheet } from "./_bench/KeepAsSheet";
 import { LikeItBefore } from "./_bench/LikeItBefore";
 import { marksOf } from "./_bench/marksOf";
 import { NothingYet } from "./_bench/NothingYet";
@@ -58,14 +59,15 @@ export default async function BenchPage({ searchParams }: Props) {
             </div>
           ) : null}
           {answer ? (
-            <p className={`${styles.after} unprinted`}>
+            <div className={`${styles.after} unprinted`}>
+              <KeepAsSheet fields={[...new URLSearchParams(benchHref(bench, "")).entries()]} />
               <Link className={controls.plain} href={benchHref(bench, "/add")} prefetch={false}>
                 Write it up as a case
               </Link>
               <BenchLink ownWords className={controls.word} to={readBenchQuery({})}>
                 Clear the bench
               </BenchLink>
-            </p>
+            </div>
           ) : null}
         </div>
         {answer ? (

@@ -1,7 +1,9 @@
 /** The places in the head of every page, in the order in which a job passes through them. */
 export const placesToGo = [
   { href: "/", label: "Bench" },
+  { href: "/sheets", label: "Sheets" },
   { href: "/casebook", label: "Casebook" },
   { href: "/handbook", label: "Handbook" },
+  { href: "/study", label: "Study" },
   { href: "/add", label: "Add a case" },
 ] as const;

@@ -3,11 +3,12 @@ import type { Casebook } from "@/lib/casebook/loadCasebook";
 import type { Answer } from "@/lib/consult/answer";
 import type { Bench } from "@/lib/consult/bench";
 import { consult } from "@/lib/consult/consult";
-import { type OpenBench, openBench } from "@/lib/consult/openBench";
 import { type ProblemInput, problemSchema } from "@/lib/consult/problem";
 import type { ContentProblem } from "@/lib/document/contentProblem";
+import { type FoundCases, type SearchQuery, searchCases } from "@/lib/text/searchCases";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { keepFresh } from "./keepFresh";
+import { type OpenShop, openShop } from "./openShop";
 
 /** The loaded shop as pages, actions and handlers see it. */
 export type Shop = Readonly<{
@@ -17,20 +18,22 @@ export type Shop = Readonly<{
   problems: readonly ContentProblem[];
   casesFolder: string;
   consult: (problem: ProblemInput) => Answer;
+  /** Searches the casebook; the first search after a start may have to wait until the words are indexed. */
+  search: (query: SearchQuery) => Promise<FoundCases>;
 }>;
 
 declare global {
   /** One shop a process: Next's bundles do not share module scope, and a casebook is loaded once. */
-  var benchloreShop: OpenBench | undefined;
+  var benchloreShop: OpenShop | undefined;
 }
 
 /** The shop, loaded on first use and kept; changes on disk come in by `keepFresh`. */
 export async function getShop(): Promise<Shop> {
   if (globalThis.benchloreShop === undefined) {
-    globalThis.benchloreShop = openBench(process.env);
+    globalThis.benchloreShop = openShop();
     keepFresh(globalThis.benchloreShop.folders);
   }
-  const { bench, casebook, problems, folders } = globalThis.benchloreShop;
+  const { bench, casebook, problems, folders, searchable } = globalThis.benchloreShop;
   return {
     vocabulary: bench.vocabulary,
     casebook,
@@ -38,5 +41,9 @@ export async function getShop(): Promise<Shop> {
     problems,
     casesFolder: folders.cases,
     consult: (problem) => consult(problemSchema.parse(problem), bench),
+    search: async (query) => {
+      if (query.words.trim() !== "") await searchable;
+      return searchCases(casebook, bench.text, query);
+    },
   };
 }

@@ -53,6 +53,8 @@ export const caseFieldsSchema = z.looseObject({
   charge: moneySchema.optional(),
   swallowed: z.looseObject({ minutes: minutesSchema, money: moneySchema }).optional(),
   harms: z.array(harmSchema).max(20).default([]),
+  /** Why the job was closed as fixed without the proof that its repairs ask for. */
+  unproven: lineSchema.optional(),
   lessons: z.array(lineSchema).max(10).default([]),
 });
 

@@ -14,6 +14,8 @@ export type Casebook = Readonly<{
   problems: readonly ContentProblem[];
   /** By id the SHA-256 of the file that a case was read from, where it was loaded with a snapshot; of no case put in since. */
   hashes?: ReadonlyMap<string, string>;
+  /** By the SHA-256 of their file, cases as the snapshot had them whose file has changed or gone since. */
+  former?: ReadonlyMap<string, Case>;
 }>;
 
 /**
@@ -43,8 +45,10 @@ export function loadCasebook(folder: string, vocabulary: Vocabulary, place?: Sna
       if (hash !== undefined) hashes.set(reading.case.id, hash);
     }
   }
-  memory?.save();
-  return memory ? { cases, problems, hashes } : { cases, problems };
+  if (!memory) return { cases, problems };
+  const former = memory.former();
+  memory.save();
+  return { cases, problems, hashes, former };
 }
 
 /** Lists the case files of a folder by name, without those that editors and saves leave behind (`.name`, `name~`). */
@@ -62,11 +66,11 @@ function caseFiles(folder: string): string[] {
 const utf8 = new TextDecoder("utf-8", { fatal: true });
 
 /** Reads one case file from disk; anything that keeps it from being read comes back as a problem, not as an exception. */
-function readCaseFile(
+export function readCaseFile(
   folder: string,
   file: string,
   vocabulary: Vocabulary,
-  memory: CaseMemory | undefined,
+  memory?: CaseMemory,
 ): CaseReading {
   const fault = (received: string, expected: string): CaseReading => ({
     case: undefined,

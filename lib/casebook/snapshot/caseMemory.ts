@@ -21,6 +21,8 @@ export type CaseMemory = Readonly<{
   learn: (file: string, status: FileStatus, bytes: Uint8Array, kase: Case) => void;
   /** The SHA-256 of a file that was recalled or learned; undefined for one whose case a snapshot cannot hold. */
   hashOf: (file: string) => string | undefined;
+  /** By the SHA-256 of the file, the cases of the snapshot that were not recalled: their files have changed or gone since. */
+  former: () => Map<string, Case>;
   /** Writes the snapshot anew where enough was parsed. */
   save: () => void;
 }>;
@@ -67,6 +69,13 @@ export function openCaseMemory(place: SnapshotPlace, folder: string, vocabulary:
         entries.set(file, { case: kase, status: statusOf(status), hash: digestOf(bytes) });
     },
     hashOf: (file) => entries.get(file)?.hash,
+    former: () => {
+      const left = new Map<string, Case>();
+      for (const [file, { hash, case: kase }] of snapshot?.entries ?? []) {
+        if (entries.get(file)?.hash !== hash) left.set(hash, kase);
+      }
+      return left;
+    },
     save: () => {
       if (parsed < place.worthWriting) return;
       writeSnapshot(place, { format, vocabulary: stamp, takenMs: place.nowMs }, entries);

@@ -1,10 +1,12 @@
 import { createHash } from "node:crypto";
-import { closeSync, openSync, readSync } from "node:fs";
+import { closeSync, fstatSync, openSync, readSync } from "node:fs";
 import type { Case } from "../caseFile";
 import type { Snapshot, SnapshotEntry, SnapshotHead } from "./snapshot";
 
 const chunkBytes = 4_000_000;
 const lineEnd = 10;
+/** More bytes than a seal ever has. */
+const longestSeal = 200;
 
 /**
  * Reads a snapshot back. Whatever is wrong with it (not there, torn, cut short, a bit turned over, of another format) it is
@@ -24,52 +26,66 @@ export function readSnapshot(path: string, format: string): Snapshot | undefined
 }
 
 function readSealed(path: string, format: string): Snapshot | undefined {
-  const hash = createHash("sha256");
   const entries = new Map<string, SnapshotEntry>();
   let head: SnapshotHead | undefined;
-  let last: Buffer | undefined;
   let lines = 0;
-  // Of every line it shows only with the next that it is not the seal.
-  for (const line of readLines(path)) {
-    if (last !== undefined) {
-      hash.update(last).update("\n");
-      lines += 1;
-      const value: unknown = JSON.parse(last.toString("utf8"));
-      if (head === undefined) {
-        if (!isHead(value) || value.format !== format) return undefined;
-        head = value;
-      } else {
-        if (!isEntry(value)) return undefined;
-        const [file, size, mtimeMs, ctimeMs, sha256, kase] = value;
-        entries.set(file, { case: kase, status: { size, mtimeMs, ctimeMs }, hash: sha256 });
-      }
+  const read = readBeforeSeal(path, (line) => {
+    lines += 1;
+    const value: unknown = JSON.parse(line);
+    if (head === undefined) {
+      if (!isHead(value) || value.format !== format) return false;
+      head = value;
+      return true;
     }
-    last = line;
-  }
-  if (head === undefined || last === undefined) return undefined;
-  const seal = JSON.stringify({ lines, sha256: hash.digest("hex") });
-  return last.toString("utf8") === seal ? { head, entries } : undefined;
+    if (!isEntry(value)) return false;
+    const [file, size, mtimeMs, ctimeMs, sha256, kase] = value;
+    entries.set(file, { case: kase, status: { size, mtimeMs, ctimeMs }, hash: sha256 });
+    return true;
+  });
+  if (head === undefined || read === undefined) return undefined;
+  return read.seal === JSON.stringify({ lines, sha256: read.sha256 }) ? { head, entries } : undefined;
 }
 
-/** The lines of a file without their ends, a piece of the file at a time; what follows the last line end is a line too. */
-function* readLines(path: string): Generator<Buffer> {
+/**
+ * Reads all lines of a file but the last, a piece of the file at a time, and what they and their ends come to by SHA-256.
+ *
+ * @param take gets each line without its end; false where the rest need not be read
+ * @returns the last line beside it; undefined where the file has no line end at its end, or a line was not taken
+ */
+function readBeforeSeal(
+  path: string,
+  take: (line: string) => boolean,
+): Readonly<{ seal: string; sha256: string }> | undefined {
   const handle = openSync(path, "r");
   try {
-    let rest: Buffer = Buffer.alloc(0);
-    for (;;) {
-      const chunk = Buffer.allocUnsafe(chunkBytes);
-      const length = readSync(handle, chunk, 0, chunkBytes, null);
-      if (length === 0) break;
-      const text =
-        rest.length === 0 ? chunk.subarray(0, length) : Buffer.concat([rest, chunk.subarray(0, length)]);
+    const { size } = fstatSync(handle);
+    const end = Buffer.alloc(Math.min(longestSeal, size));
+    readSync(handle, end, 0, end.length, size - end.length);
+    const sealFrom = size - end.length + end.lastIndexOf(lineEnd, -2) + 1;
+    if (end.at(-1) !== lineEnd || sealFrom <= size - end.length) return undefined;
+    const hash = createHash("sha256");
+    let piece = Buffer.allocUnsafe(chunkBytes);
+    let kept = 0;
+    for (let at = 0; at < sealFrom; ) {
+      // A line longer than the piece needs a longer piece.
+      if (kept === piece.length) piece = Buffer.concat([piece, Buffer.allocUnsafe(piece.length)]);
+      const length = readSync(handle, piece, kept, Math.min(piece.length - kept, sealFrom - at), at);
+      if (length === 0) return undefined;
+      hash.update(piece.subarray(kept, kept + length));
+      at += length;
+      const filled = piece.subarray(0, kept + length);
       let from = 0;
-      for (let end = text.indexOf(lineEnd, from); end >= 0; end = text.indexOf(lineEnd, from)) {
-        yield text.subarray(from, end);
-        from = end + 1;
+      for (let stop = filled.indexOf(lineEnd, kept); stop >= 0; stop = filled.indexOf(lineEnd, from)) {
+        if (!take(filled.toString("utf8", from, stop))) return undefined;
+        from = stop + 1;
       }
-      rest = text.subarray(from);
+      kept = filled.length - from;
+      piece.copyWithin(0, from, filled.length);
     }
-    if (rest.length > 0) yield rest;
+    return {
+      seal: end.toString("utf8", sealFrom - size + end.length, end.length - 1),
+      sha256: hash.digest("hex"),
+    };
   } finally {
     closeSync(handle);
   }

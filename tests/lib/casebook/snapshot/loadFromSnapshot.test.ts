@@ -237,11 +237,10 @@ describe("a snapshot", () => {
       fc.property(flips, ([at, bit]) => {
         const flipped = Uint8Array.from(sound);
         flipped[at] = (flipped[at] ?? 0) ^ (1 << bit);
-        // The last line end alone carries nothing.
         expect(isTrusted(flipped)).toBe(false);
-        expect(isTrusted(sound.subarray(0, at))).toBe(at === sound.length - 1);
+        expect(isTrusted(sound.subarray(0, at))).toBe(false);
       }),
-      { numRuns: 300, examples: [[[0, 0]], [[sound.length - 2, 0]]] },
+      { numRuns: 300, examples: [[[0, 0]], [[sound.length - 2, 0]], [[sound.length - 1, 0]]] },
     );
     expect(isTrusted(Buffer.concat([sound, Buffer.from("{}\n")]))).toBe(false);
     expect(isTrusted(Buffer.concat([sound, sound]))).toBe(false);

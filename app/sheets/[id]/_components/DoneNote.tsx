@@ -1,0 +1,34 @@
+import controls from "@/app/_components/controls.module.css";
+import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
+import styles from "./DoneNote.module.css";
+
+const words: Readonly<Record<string, string>> = {
+  kept: "Kept as a bench sheet. From here every step is on disk as soon as it is tapped.",
+  log: "Logged.",
+  say: "Logged as it was understood: look whether the path says what you meant.",
+  undo: "The last step is taken back. The version with it is kept among the earlier ones.",
+  edit: "Kept.",
+  restore: "Put back. The version before it is kept too.",
+  mine: "Your version stands. The other one is kept among the earlier versions.",
+};
+
+type Props = Readonly<{ done: string | string[] | undefined; sheet: SheetVersion; hasSteps: boolean }>;
+
+/** What was just done, with its undoing at hand. */
+export function DoneNote({ done, sheet, hasSteps }: Props) {
+  const said = typeof done === "string" ? words[done] : undefined;
+  if (said === undefined) return null;
+  const isStep = done === "log" || done === "say";
+  return (
+    <div className={`${styles.done} unprinted`} role="status">
+      <p>{said}</p>
+      {isStep && hasSteps ? (
+        <SheetForm sheet={sheet} wish="undo" name="undo-done">
+          <button type="submit" className={controls.word}>
+            Undo
+          </button>
+        </SheetForm>
+      ) : null}
+    </div>
+  );
+}

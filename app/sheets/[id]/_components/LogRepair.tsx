@@ -1,0 +1,64 @@
+import { WarningRow } from "@/app/_bench/WarningRow";
+import controls from "@/app/_components/controls.module.css";
+import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
+import styles from "@/app/sheets/_components/SheetForm.module.css";
+import { TypedChoice } from "@/app/sheets/_components/TypedChoice";
+import { TypedField } from "@/app/sheets/_components/TypedField";
+import type { Warning } from "@/lib/consult/answer";
+import type { Repair } from "@/lib/vocabulary/repair";
+
+type Props = Readonly<{ sheet: SheetVersion; repair: Repair; warning: Warning | undefined; part: string }>;
+
+const results = [
+  { id: "fixed", label: "Fixed it" },
+  { id: "better", label: "Made it better" },
+  { id: "no-change", label: "Changed nothing" },
+];
+const payers = [
+  { id: "shop", label: "The shop" },
+  { id: "customer", label: "The customer" },
+];
+
+/** A repair to be logged with its result, after what should be known before it is done. */
+export function LogRepair({ sheet, repair, warning, part }: Props) {
+  return (
+    <>
+      {warning ? <WarningRow warning={warning} /> : null}
+      <SheetForm sheet={sheet} wish="log" name={`repair-${repair.id}`} hasChoices>
+        <input type="hidden" name="step.0.what" value={`repair ${repair.id}`} />
+        <div className={styles.fields}>
+          <TypedField name="step.0.part" label="Part" value={part} list="parts" />
+          <TypedField
+            name="step.0.minutes"
+            label="Minutes"
+            value={String(repair.minutes.usual)}
+            kind="number"
+            className={styles.narrow}
+          />
+          <TypedField name="step.0.note" label="Note" className={styles.half} />
+        </div>
+        <fieldset className={styles.outcomes}>
+          <legend>Result: one tap logs it</legend>
+          {results.map(({ id, label }) => (
+            <button key={id} type="submit" name="step.0.found" value={id} className={controls.plain}>
+              {label}
+            </button>
+          ))}
+          <details>
+            <summary>It did harm</summary>
+            <div className={styles.fields}>
+              <TypedField name="harmWhat" label="What happened to the instrument" className={styles.wide} />
+              <TypedField name="harmMinutes" label="Minutes to make good" kind="number" />
+              <TypedChoice name="harmPaidBy" label="Who pays for it" value="shop" options={payers} />
+            </div>
+            <p className={styles.buttons}>
+              <button type="submit" name="step.0.found" value="harm" className={controls.lead}>
+                Log the harm
+              </button>
+            </p>
+          </details>
+        </fieldset>
+      </SheetForm>
+    </>
+  );
+}

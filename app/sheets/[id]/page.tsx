@@ -1,0 +1,163 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { Likely } from "@/app/_bench/Likely";
+import { NotYet } from "@/app/_bench/NotYet";
+import controls from "@/app/_components/controls.module.css";
+import { formatDay } from "@/app/_components/formatDay";
+import { labelOf } from "@/app/_components/labelOf";
+import { StateNote } from "@/app/_components/StateNote";
+import { getSheet } from "@/app/_data/getSheet";
+import { getShop } from "@/app/_data/shop";
+import { Harms } from "@/app/casebook/[id]/_components/Harms";
+import { Path } from "@/app/casebook/[id]/_components/Path";
+import { stepViews } from "@/app/casebook/[id]/_components/stepViews";
+import { readRevision } from "@/lib/casebook/keeping/readRevision";
+import { beliefAlongPath } from "@/lib/consult/beliefAlongPath";
+import { consultSheet } from "@/lib/consult/sheet/consultSheet";
+import { formatProblem } from "@/lib/document/contentProblem";
+import { SheetForm } from "../_components/SheetForm";
+import { DoneNote } from "./_components/DoneNote";
+import { EditSheet } from "./_components/EditSheet";
+import { LogNext } from "./_components/LogNext";
+import { ProofList } from "./_components/ProofList";
+import { partChoices } from "./_components/sheetChoices";
+import { Versions } from "./_components/Versions";
+import styles from "./page.module.css";
+
+type Props = Readonly<{
+  params: Promise<{ id: string }>;
+  searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+}>;
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { casebook } = await getShop();
+  return { title: casebook.cases.get((await params).id)?.title ?? "Sheet" };
+}
+
+/** One job in hand: what came in, what was done so far, what to do next; every tap is on disk before the page comes back. */
+export default async function SheetPage({ params, searchParams }: Props) {
+  const found = await getSheet((await params).id);
+  if (!found) notFound();
+  const { kase, kept, place, problems, revisions } = found;
+  const { done, what, version } = await searchParams;
+  const { bench, vocabulary, casebook } = await getShop();
+  const sheet = { id: place.id, text: kept.text, hash: kept.hash };
+  const number = Number(version);
+  const looked = Number.isSafeInteger(number) ? readRevision(place, number) : undefined;
+  const versions = (
+    <Versions
+      sheet={sheet}
+      revisions={revisions}
+      looked={looked === undefined ? undefined : { number, text: looked }}
+    />
+  );
+  if (!kase) {
+    return (
+      <main className="page" id="main">
+        <h1>Sheet {place.id}</h1>
+        <StateNote
+          level={2}
+          tone="fail"
+          title={kept.hash === "" ? "Its file is gone." : "Its file cannot be read as it stands now."}
+        >
+          {problems.slice(0, 5).map((problem) => (
+            <p key={formatProblem(problem)}>{formatProblem(problem)}</p>
+          ))}
+          <p>Mend the file, or put one of the kept versions back. Nothing that was kept here is lost.</p>
+        </StateNote>
+        {versions}
+      </main>
+    );
+  }
+  if (kase.status === "closed") {
+    return (
+      <main className="page" id="main">
+        <h1>{kase.title}</h1>
+        <StateNote level={2} title="This job is closed.">
+          <p>
+            It stands in the casebook as <Link href={`/casebook/${kase.id}`}>case {kase.id}</Link>. To open it
+            again, put back a version from before it was closed.
+          </p>
+        </StateNote>
+        {versions}
+      </main>
+    );
+  }
+  const answer = consultSheet(kase, bench);
+  const belief = beliefAlongPath(kase, bench);
+  return (
+    <main className="page" id="main">
+      <p className={styles.job}>
+        <b>Sheet {kase.id}</b>
+        <span>
+          {[
+            labelOf(vocabulary.instruments, kase.instrument),
+            [kase.maker, kase.model].filter(Boolean).join(" "),
+          ]
+            .filter(Boolean)
+            .join(" · ")}
+        </span>
+        <span>Taken in {formatDay(kase.received)}</span>
+      </p>
+      <h1>{kase.title}</h1>
+      <DoneNote done={done} sheet={sheet} hasSteps={kase.path.length > 0} />
+      <datalist id="parts">
+        {partChoices(vocabulary, kase.instrument).map((part) => (
+          <option key={part} value={part} />
+        ))}
+      </datalist>
+      <div className={styles.came}>
+        <p>
+          <b>Came in with</b> {kase.complaint}
+        </p>
+        <p>
+          <b>On arrival</b> {kase.arrival.length > 0 ? kase.arrival.join("; ") : "nothing noted yet"}
+        </p>
+        <details className="unprinted">
+          <summary className={styles.edit}>Put this right, note the state on arrival, the quote</summary>
+          <EditSheet sheet={sheet} kase={kase} vocabulary={vocabulary} />
+        </details>
+      </div>
+      <div className={styles.two}>
+        <div>
+          <LogNext
+            sheet={sheet}
+            kase={kase}
+            answer={answer}
+            bench={bench}
+            what={typeof what === "string" ? what : ""}
+            since={revisions[0]?.at}
+          />
+          <div className={styles.path}>
+            <Path
+              steps={stepViews(kase, vocabulary)}
+              belief={belief}
+              labels={belief.causes.map((cause) => labelOf(vocabulary.causes, cause))}
+              hasRoot={false}
+            />
+            {kase.path.length > 0 ? (
+              <SheetForm sheet={sheet} wish="undo" name="undo" className="unprinted">
+                <button type="submit" className={controls.plain}>
+                  Take back the last step
+                </button>
+              </SheetForm>
+            ) : null}
+          </div>
+        </div>
+        <aside className={styles.aside} aria-label="What it looks like">
+          <p className={`${controls.row} unprinted`}>
+            <Link className={controls.lead} href={`/sheets/${kase.id}/close`} prefetch={false}>
+              Close the job
+            </Link>
+          </p>
+          <ProofList kase={kase} vocabulary={vocabulary} />
+          <Harms harms={kase.harms} vocabulary={vocabulary} />
+          <Likely answer={answer} titles={casebook.cases} caseCount={bench.cases.size} />
+          <NotYet warnings={answer.warnings} />
+        </aside>
+      </div>
+      {versions}
+    </main>
+  );
+}
