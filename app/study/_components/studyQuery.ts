@@ -1,0 +1,97 @@
+import type { AnswerRow } from "@/lib/study/settleAnswer";
+import { idSchema } from "@/lib/vocabulary/words";
+
+export type SearchParams = Readonly<Record<string, string | readonly string[] | undefined>>;
+
+/** A study session, as it stands in the address. */
+export type StudyQuery = Readonly<{
+  /** Null where any family will do. */
+  family: string | null;
+  /** Drawn once a sitting; with the turn it decides which case comes. Null before the sitting has begun. */
+  seed: number | null;
+  turn: number;
+  case: string | null;
+  /** Checks asked for, in their order. */
+  asked: readonly string[];
+  /** The answer as it was filled in, sound or not. */
+  rows: readonly AnswerRow[];
+  repair: string | null;
+  first: string | null;
+  answered: boolean;
+}>;
+
+/** As many causes as an answer may name. */
+const mostNamed = 3;
+/** A sitting's seed is drawn from under this. */
+export const seeds = 2 ** 31;
+/** More than any job calls for: a longer address is not read to its end. */
+const mostAsked = 100;
+const longestSure = 12;
+
+const all = (value: SearchParams[string]): readonly string[] =>
+  value === undefined ? [] : typeof value === "string" ? [value] : value;
+const idOf = (text: string | undefined) => idSchema.safeParse(text).data ?? null;
+const countOf = (text: string | undefined) =>
+  text !== undefined && /^\d{1,10}$/.test(text) ? Number(text) : null;
+
+/**
+ * Reads a study session from an address. What cannot be read is passed over: a cut-off link still opens.
+ *
+ * @param params `family`, `seed`, `turn`, `case`, any number of `ask`, up to three pairs of `cause` and `sure`, `repair`,
+ *   `first`, and `answer` once it was given
+ */
+export function readStudyQuery(params: SearchParams): StudyQuery {
+  const causes = all(params.cause).slice(0, mostNamed);
+  const sures = all(params.sure).slice(0, mostNamed);
+  return {
+    family: idOf(all(params.family)[0]),
+    seed: countOf(all(params.seed)[0]),
+    turn: countOf(all(params.turn)[0]) ?? 0,
+    case: idOf(all(params.case)[0]),
+    asked: all(params.ask)
+      .slice(0, mostAsked)
+      .flatMap((id) => idOf(id) ?? []),
+    rows: Array.from({ length: mostNamed }, (_, at) => ({
+      cause: idOf(causes[at]) ?? "",
+      sure: (sures[at] ?? "").slice(0, longestSure),
+    })),
+    repair: idOf(all(params.repair)[0]),
+    first: idOf(all(params.first)[0]),
+    answered: params.answer !== undefined,
+  };
+}
+
+type Session = Pick<StudyQuery, "family" | "seed" | "turn" | "case" | "asked">;
+
+/** The fields of a session as a form or an address carries them along; what has been answered is not among them. */
+export const sessionFields = ({
+  family,
+  seed,
+  turn,
+  case: id,
+  asked,
+}: Session): (readonly [string, string])[] => [
+  ...(family === null ? [] : [["family", family] as const]),
+  ...(seed === null ? [] : [["seed", String(seed)] as const]),
+  ...(turn === 0 ? [] : [["turn", String(turn)] as const]),
+  ...(id === null ? [] : [["case", id] as const]),
+  ...asked.map((check) => ["ask", check] as const),
+];
+
+/** The address of a session. */
+export const studyHref = (session: Session) =>
+  `/study?${new URLSearchParams(sessionFields(session).map(([name, value]) => [name, value]))}`;
+
+/** The address of the session with one check more asked for, at the place where its answer stands. */
+export const askHref = (query: StudyQuery, check: string) =>
+  `${studyHref({ ...query, asked: [...query.asked, check] })}#last`;
+
+/** The address at which the sitting goes on with another case. */
+export const nextCaseHref = (query: StudyQuery, freshSeed: number) =>
+  studyHref({
+    family: query.family,
+    seed: query.seed ?? freshSeed,
+    turn: query.seed === null ? 0 : query.turn + 1,
+    case: null,
+    asked: [],
+  });

@@ -1,0 +1,41 @@
+import type { Metadata } from "next";
+import { StateNote } from "@/app/_components/StateNote";
+import { getShop } from "@/app/_data/shop";
+import { isFitForStudy } from "@/lib/study/isFitForStudy";
+import { Session } from "./_components/Session";
+import { Start } from "./_components/Start";
+import { readStudyQuery, type SearchParams } from "./_components/studyQuery";
+
+export const metadata: Metadata = { title: "Study" };
+
+/** Study: a past job to work through, one check at a time. The whole session stands in the address. */
+export default async function StudyPage({ searchParams }: Readonly<{ searchParams: Promise<SearchParams> }>) {
+  const query = readStudyQuery(await searchParams);
+  const { bench } = await getShop();
+  const kase = query.case === null ? undefined : bench.cases.get(query.case);
+  return (
+    <main className="page" id="main">
+      {kase && isFitForStudy(kase) ? (
+        <Session kase={kase} query={query} bench={bench} />
+      ) : query.case === null ? (
+        <Start query={query} bench={bench} />
+      ) : (
+        <NoSuchCase />
+      )}
+    </main>
+  );
+}
+
+function NoSuchCase() {
+  return (
+    <>
+      <h1>Study</h1>
+      <StateNote title="There is no such job to work through" tone="warn" level={2}>
+        <p>
+          The address names a case that the casebook does not have, or in which too little was checked.{" "}
+          <a href="/study">Pick another</a>.
+        </p>
+      </StateNote>
+    </>
+  );
+}

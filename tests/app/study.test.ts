@@ -1,0 +1,195 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type RunningApp, startApp } from "./server";
+
+/** A baritone that came in with its second valve stopping: valve, swaps and plugs were tried, its bottom cap was not. */
+const job = "/study?family=piston-brass&seed=7&case=23-085";
+const asked = `${job}&ask=valve-travel&ask=oil-response&ask=swap-test`;
+const answered = `${asked}&cause=casing-dented&sure=70&cause=&sure=&cause=&sure=&repair=raise-casing-dent&first=look-solder&answer=yes`;
+const title = "The dent came up and a joint let go";
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp(3196);
+});
+afterAll(async () => {
+  await app.stop();
+});
+
+async function open(path: string, javaScriptEnabled = true): Promise<Page> {
+  const page = await (await app.browser.newContext({ javaScriptEnabled })).newPage();
+  page.setDefaultTimeout(20_000);
+  await page.goto(app.address + path);
+  return page;
+}
+
+const wordsOfMain = async (page: Page) => (await page.locator("main").textContent()) ?? "";
+
+/** More presses than any page of Study has places to stop at. */
+const mostStops = 160;
+
+/** Goes from stop to stop by the Tab key until one of that name has the focus. */
+async function tabTo(page: Page, name: RegExp): Promise<void> {
+  for (let stop = 0; stop < mostStops; stop++) {
+    await page.keyboard.press("Tab");
+    const words = await page.evaluate(() => {
+      const at = document.activeElement;
+      const label = at instanceof HTMLInputElement || at instanceof HTMLSelectElement ? at.labels?.[0] : at;
+      return (label?.textContent ?? "").replace(/\s+/g, " ").trim();
+    });
+    if (name.test(words)) return;
+  }
+  throw new Error(
+    `a stop named ${name} must be reached by Tab; ${mostStops} presses did not; look at the page`,
+  );
+}
+
+describe("Study", () => {
+  it.each(["/study", job, asked, `${job}&answer=yes`, answered])(
+    "has nothing that axe objects to at %s",
+    async (path) => {
+      for (const colorScheme of ["light", "dark"] as const) {
+        const page = await (await app.browser.newContext({ colorScheme })).newPage();
+        await page.goto(app.address + path);
+        const { violations } = await new AxeBuilder({ page }).analyze();
+        expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`)).toEqual([]);
+        await page.context().close();
+      }
+    },
+  );
+
+  it("is gone through from the family to the lesson by keyboard alone", async () => {
+    const page = await open("/");
+    await tabTo(page, /^Study$/);
+    await page.keyboard.press("Enter");
+    await page.getByRole("heading", { name: "Or pick a family" }).waitFor();
+    await tabTo(page, /^Clarinet\d+ jobs$/);
+    await page.keyboard.press("Enter");
+    await page.waitForURL(/case=/);
+    const id = new URL(page.url()).searchParams.get("case") ?? "";
+    const file = readFileSync(join(app.content, "cases", `${id}.md`), "utf8");
+    const ownTitle = /^title: (.*)$/m.exec(file)?.[1]?.replace(/^["']|["']$/g, "") ?? "no title";
+    expect(await page.content()).not.toContain(ownTitle);
+
+    await tabTo(page, /Look at the pads/);
+    await page.keyboard.press("Enter");
+    await page.waitForURL(/ask=look-pads#last$/);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("last");
+    await tabTo(page, /Play it/);
+    await page.keyboard.press("Enter");
+    await page.waitForURL(/ask=look-pads&ask=[a-z-]+#last$/);
+    expect(await wordsOfMain(page)).toMatch(/2 checks, \d+ min/);
+
+    await tabTo(page, /^Likeliest cause/);
+    await page.keyboard.press("ArrowDown");
+    expect(await page.locator("select[name=cause]").first().inputValue()).not.toBe("");
+    await tabTo(page, /how sure of: likeliest cause/);
+    await page.keyboard.type("130");
+    await page.keyboard.press("Enter");
+    await page.getByRole("alert").filter({ hasText: "at most 100; got '130'" }).waitFor();
+    await tabTo(page, /how sure of: likeliest cause/);
+    await page.keyboard.press("Control+a");
+    await page.keyboard.type("60");
+    await page.keyboard.press("Enter");
+    await page.getByRole("heading", { name: /^It was: / }).waitFor();
+    expect(await wordsOfMain(page)).toContain(ownTitle);
+    await tabTo(page, /^Next case$/);
+    await page.keyboard.press("Enter");
+    await page.waitForURL((url) => !["", null, id].includes(url.searchParams.get("case")));
+    expect(await wordsOfMain(page)).toContain("Only what came over the counter");
+    await page.context().close();
+  });
+
+  it("is gone through by touch on a phone", async () => {
+    const context = await app.browser.newContext({ hasTouch: true, viewport: { width: 390, height: 844 } });
+    const page = await context.newPage();
+    page.setDefaultTimeout(20_000);
+    await page.goto(`${app.address}/study`);
+    await page.getByRole("link", { name: "Choose for me" }).tap();
+    await page.waitForURL(/case=/);
+    await page.locator("a[href*='ask=']").first().tap();
+    await page.waitForURL(/ask=/);
+    await page.getByRole("link", { name: "Your answer" }).tap();
+    await page.getByLabel("Likeliest cause", { exact: true }).selectOption({ index: 1 });
+    await page.getByLabel("how sure of: likeliest cause").fill("40");
+    await page.getByRole("button", { name: "That is my answer" }).tap();
+    await page.getByRole("heading", { name: /^It was: / }).waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+    await context.close();
+  });
+
+  it("tells of a job only what came in until it is asked", async () => {
+    const page = await open(job);
+    const words = await wordsOfMain(page);
+    expect(words).toContain("Second valve stops a third of the way down");
+    expect(words).toContain("On arrival");
+    const all = await page.content();
+    expect(all).not.toContain(title);
+    expect(all).not.toContain("Old lacquer hides");
+    expect(words).not.toContain("Hangs");
+    await page.context().close();
+  });
+
+  it("answers without JavaScript: found, not done but typical, and what swaps come to; and keeps it in the address", async () => {
+    const page = await open(job, false);
+    for (const name of [/Valve travel/, /What fresh oil does/, /Swap pistons between casings/])
+      await page.getByRole("link", { name }).click();
+    const words = await wordsOfMain(page);
+    expect(words).toContain("Hangs, and comes with help, a third of the way down, both ways");
+    expect(words).toContain("Not done on this job");
+    expect(words).toContain("Typical, not found:");
+    expect(words).toContain("Which comes to: Stays with the casing");
+    expect(words).toContain("3 checks, 11 min");
+    await page.reload();
+    expect(await wordsOfMain(page)).toBe(words);
+    await page.context().close();
+  });
+
+  it("lets nothing be done before the way is open", async () => {
+    const page = await open(`${job}&ask=bore-gauge`);
+    expect(await wordsOfMain(page)).toContain("First: Take off the bottom cap");
+    expect(await page.getByRole("link", { name: /Measure the bore/ }).count()).toBe(0);
+    expect(await wordsOfMain(page)).toContain("Only what came over the counter");
+    await page.getByRole("link", { name: /Take off the bottom cap/ }).click();
+    await page.getByRole("link", { name: /Measure the bore/ }).waitFor();
+    await page.context().close();
+  });
+
+  it("keeps what was filled in when it cannot be taken, and says why", async () => {
+    const page = await open(
+      `${asked}&cause=casing-dented&sure=80&cause=piston-bent&sure=30&answer=yes`,
+      false,
+    );
+    expect(await page.getByRole("alert").textContent()).toContain(
+      "All together must be at most 100; got 110",
+    );
+    expect(await page.locator("select[name=cause]").nth(1).inputValue()).toBe("piston-bent");
+    expect(await page.locator("input[name=sure]").first().inputValue()).toBe("80");
+    await page.context().close();
+  });
+
+  it("tells afterwards what it was, the score, the ways side by side and belief in a picture and a table", async () => {
+    const page = await open(answered, false);
+    const words = await wordsOfMain(page);
+    expect(words).toContain("It was: Casing dented");
+    expect(words).toContain(title);
+    // 70 on the right cause leaves 30: 0.3 squared twice.
+    expect(words).toContain("Score 0.18");
+    expect(words).toContain("Look at the solder. So says the handbook.");
+    expect(words).toContain("Not done on this job");
+    expect(await page.locator("figure svg line[data-place='0']").count()).toBe(3);
+    expect(await page.getByRole("row").count()).toBe(1 + 1 + 3);
+    await page.getByRole("link", { name: "Read the story" }).click();
+    await page.waitForURL(/\/casebook\/23-085$/);
+    await page.context().close();
+  });
+
+  it("says so where the address names no job that can be studied", async () => {
+    const page = await open("/study?case=99-999");
+    expect(await wordsOfMain(page)).toContain("There is no such job to work through");
+    await page.context().close();
+  });
+});

@@ -1,0 +1,88 @@
+import { describe, expect, it } from "vitest";
+import type { Case } from "@/lib/casebook/caseFile";
+import { openBench } from "@/lib/consult/openBench";
+import { withoutCase } from "@/lib/consult/withoutCase";
+import { brierScore } from "@/lib/study/brierScore";
+import { checksMade } from "@/lib/study/checksMade";
+import { isFitForStudy } from "@/lib/study/isFitForStudy";
+import { leadingCause } from "@/lib/study/leadingCause";
+import { legalAsks } from "@/lib/study/legalAsks";
+import { openForStudy } from "@/lib/study/openForStudy";
+import { plannedAsks } from "@/lib/study/plannedAsks";
+import { rootCauses } from "@/lib/study/rootCauses";
+import { scorePath } from "@/lib/study/scorePath";
+import { studyBelief } from "@/lib/study/studyBelief";
+import { studyEvidence } from "@/lib/study/studyEvidence";
+import { walkStudy } from "@/lib/study/walkStudy";
+import { enoughProbability } from "@/lib/study/whenEnough";
+
+const { bench } = openBench({});
+const { vocabulary, model } = bench;
+const jobs = [...bench.cases.values()].filter(isFitForStudy);
+
+/** A way's cost in minutes, risk included, and what the evidence that it gathered would score. */
+function judge(kase: Case, asks: readonly string[]) {
+  const { checks, beliefs } = walkStudy(kase, asks, bench);
+  const score = scorePath(checks);
+  const causes = beliefs.at(-1)?.causes ?? [];
+  const named = model.causes.map((cause, row) => ({ cause, sure: causes[row] ?? 0 }));
+  return { minutes: score.minutes + score.riskMinutes, brier: brierScore(named, rootCauses(kase)) };
+}
+
+/** The same numbers in the same order every time. Source: the linear congruence of Numerical Recipes, section 7.1. */
+function drawer(seed: number) {
+  let state = seed;
+  return (below: number) => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return Math.floor((state / 2 ** 32) * below);
+  };
+}
+
+/** Asks at random for what is open and leads to something that the job checked, until the evidence has spoken. */
+function randomAsks(kase: Case, draw: (below: number) => number): string[] {
+  const made = checksMade(kase, vocabulary);
+  const asks: string[] = [];
+  for (;;) {
+    const { settled, findings } = studyEvidence(kase, asks, vocabulary);
+    const leading = leadingCause(studyBelief(kase, findings, bench), model.causes);
+    if ((leading?.probability ?? 0) > enoughProbability) return asks;
+    const open = openForStudy(vocabulary, kase.instrument, settled);
+    const leads = (id: string) =>
+      made.has(id) || open.some(({ check, first }) => first.includes(id) && made.has(check.id));
+    const choice = open.filter(({ check, first }) => first.length === 0 && leads(check.id));
+    const next = choice[draw(choice.length)];
+    if (!next) return asks;
+    asks.push(next.check.id);
+  }
+}
+
+const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+describe("past jobs to study", () => {
+  it("are nearly all of the casebook", () => {
+    expect(jobs.length).toBeGreaterThan(0.9 * bench.cases.size);
+  });
+
+  it("are gone through by the bench in a way that is allowed", () => {
+    for (const kase of jobs) {
+      const planned = withoutCase(bench, kase, () => plannedAsks(kase, bench));
+      expect(legalAsks(kase, planned, vocabulary)).toEqual(planned);
+    }
+  });
+
+  it("take the bench less time and risk on average than a way drawn at random, and leave it no worse informed", () => {
+    const draw = drawer(1);
+    const ways = jobs.map((kase) =>
+      withoutCase(bench, kase, () => ({
+        planned: judge(kase, plannedAsks(kase, bench)),
+        random: judge(kase, randomAsks(kase, draw)),
+      })),
+    );
+    expect(mean(ways.map(({ planned }) => planned.minutes))).toBeLessThan(
+      mean(ways.map(({ random }) => random.minutes)),
+    );
+    expect(mean(ways.map(({ planned }) => planned.brier))).toBeLessThanOrEqual(
+      mean(ways.map(({ random }) => random.brier)),
+    );
+  });
+});
