@@ -3,13 +3,15 @@ import { benchAddCase } from "@/benchmarks/addCase";
 import { benchBuildIndexes } from "@/benchmarks/buildIndexes";
 import { benchConsult } from "@/benchmarks/consult";
 import { readCorpus } from "@/benchmarks/corpus";
+import { benchEngine } from "@/benchmarks/engine";
 import { benchLoad } from "@/benchmarks/load";
 import { readMemory } from "@/benchmarks/measure";
 import { benchMemory } from "@/benchmarks/memory";
 import { seedRandom } from "@/benchmarks/random";
 import type { Result } from "@/benchmarks/result";
-import { benchSearch } from "@/benchmarks/search";
+import { benchFillSearch, benchSearch } from "@/benchmarks/search";
 import { loadVocabulary } from "@/lib/vocabulary/loadVocabulary";
+import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { fail } from "./fail";
 
 const seed = 20260309;
@@ -17,41 +19,65 @@ const strangerSeed = 20260310;
 const strangerCount = 50;
 const firstStranger = 900_000;
 
-const sizes = process.argv.slice(2).map(Number);
-if (sizes.some((size) => !Number.isInteger(size) || size < 1 || size >= firstStranger)) {
-  fail(2, "usage: npm run -s bench -- [CASES ...]   (whole numbers under 900000; default 1000 10000)");
+const usage = `usage: npm run -s bench -- [CASES ...]         (whole numbers under 900000; default 1000 10000)
+       npm run -s bench -- engine [ROWS ...]  (the bare engine; default 100000 1000000)`;
+
+const [first, ...rest] = process.argv.slice(2);
+const isEngine = first === "engine";
+const sizes = (isEngine || first === undefined ? rest : [first, ...rest]).map(Number);
+if (sizes.some((size) => !Number.isInteger(size) || size < 1 || (!isEngine && size >= firstStranger))) {
+  fail(2, usage);
+}
+const say = (count: number, what: string) =>
+  process.stderr.write(`${count} ${isEngine ? "rows" : "cases"}: ${what}\n`);
+process.stdout.write(isEngine ? timeEngine(sizes) : timeCasebooks(sizes));
+
+function timeEngine(counts: readonly number[]): string {
+  const columns = (counts.length > 0 ? counts : [100_000, 1_000_000]).map((count) => {
+    say(count, "retrieving");
+    return { count, results: benchEngine(count) };
+  });
+  return tableOf(columns, "rows");
 }
 
-const { vocabulary } = loadVocabulary(resolve("content/vocabulary"));
-const columns = (sizes.length > 0 ? sizes : [1000, 10_000]).map((count) => ({ count, results: run(count) }));
-process.stdout.write(tableOf(columns));
+function timeCasebooks(counts: readonly number[]): string {
+  const { vocabulary } = loadVocabulary(resolve("content/vocabulary"));
+  const columns = (counts.length > 0 ? counts : [1000, 10_000]).map((count) => ({
+    count,
+    results: run(count, vocabulary),
+  }));
+  return tableOf(columns, "cases");
+}
 
 /** All suites at one size; what they built is dropped before the next. */
-function run(count: number): readonly Result[] {
-  const say = (what: string) => process.stderr.write(`${count} cases: ${what}\n`);
+function run(count: number, vocabulary: Vocabulary): readonly Result[] {
   // Cases of another seed ask the questions and come in as new ones: the casebook holds none of them.
   const strangers = [
     ...readCorpus(vocabulary, { seed: strangerSeed, count: strangerCount, firstNumber: firstStranger }),
   ];
   const before = readMemory();
-  say("writing and loading");
-  const { casebook, results: loading } = benchLoad(vocabulary, { seed, count });
+  const { casebook, results: loading } = benchLoad(vocabulary, { seed, count }, (what) => say(count, what));
   const loaded = readMemory();
-  say("building the indexes");
+  say(count, "building the indexes");
   const { bench, results: building } = benchBuildIndexes(vocabulary, casebook);
-  const memory = benchMemory({ before, loaded, built: readMemory() });
-  say("consulting");
+  const built = readMemory();
+  const filling = benchFillSearch(bench.text);
+  const memory = benchMemory({ before, loaded, built, searchable: readMemory() });
+  say(count, "consulting");
   const consulting = benchConsult(bench, strangers);
-  say("searching");
+  say(count, "searching");
   const searching = benchSearch(casebook, bench.text, strangers, seedRandom(seed));
-  say("taking cases in");
+  say(count, "taking cases in");
   const adding = benchAddCase(bench, strangers);
-  return [...loading, ...building, ...consulting, ...searching, ...adding, ...memory];
+  return [...loading, ...building, filling, ...consulting, ...searching, ...adding, ...memory];
 }
 
 /** The results as a Markdown table, a row a kind of work and a column a size. */
-function tableOf(sized: readonly Readonly<{ count: number; results: readonly Result[] }>[]): string {
-  const head = ["work", ...sized.map(({ count }) => `${count.toLocaleString("en-US")} cases`)];
+function tableOf(
+  sized: readonly Readonly<{ count: number; results: readonly Result[] }>[],
+  what: string,
+): string {
+  const head = ["work", ...sized.map(({ count }) => `${count.toLocaleString("en-US")} ${what}`)];
   const rows = (sized[0]?.results ?? []).map(({ work }, at) => [
     work,
     ...sized.map(({ results }) => results[at]?.shown ?? ""),

@@ -1,7 +1,8 @@
 import { openBench } from "@/lib/consult/openBench";
 import { formatProblem } from "@/lib/document/contentProblem";
 
-const { casebook, bench, problems } = openBench(process.env);
+// Every file is looked at anew: what an earlier start remembers is not what is to be checked.
+const { casebook, bench, problems } = openBench({ ...process.env, BENCHLORE_CACHE: "none" });
 const { instruments, checks, causes, repairs, cautions } = bench.vocabulary;
 for (const problem of problems) process.stdout.write(`${formatProblem(problem)}\n`);
 process.stderr.write(

@@ -5,7 +5,7 @@ import { say } from "./setup/say.mjs";
 import { runCommand } from "./setup/startCommand.mjs";
 import { stopWithParent } from "./setup/stopWithParent.mjs";
 
-const names = ["consult", "check-content", "evaluate", "schemas", "benchmarks"];
+const names = ["consult", "check-content", "evaluate", "schemas", "benchmarks", "gauge", "torture"];
 
 stopWithParent();
 

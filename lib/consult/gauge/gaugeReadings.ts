@@ -1,0 +1,92 @@
+import { formatPartRef, type PartRef } from "../../casebook/partRef";
+import type { Reader } from "../../reading/reader";
+import { readInstrument } from "../../reading/readInstrument";
+import { readPart } from "../../reading/readPart";
+import { readDiameters, readPlugs, readSwapTests } from "../readReadings";
+import type { GaugeAnswer } from "./gaugeAnswer";
+import { gaugeBores } from "./gaugeBores";
+import { gaugePlugs } from "./gaugePlugs";
+import { gaugeSwaps } from "./gaugeSwaps";
+import type { ReadingsInput } from "./readingsInput";
+
+/**
+ * Reads plugs, diameters and swap tests without a case: intervals, flags, suspects, and the findings that they answer.
+ * Parts that the vocabulary knows come back under its names (`2nd casing` as `casing 2`), any others as they were written.
+ *
+ * @param input from `readingsSchema`
+ * @param reader for names and for the findings' bounds
+ * @returns see `GaugeAnswer`; gauges and diameters in the order given, bores in the order first seen
+ */
+export function gaugeReadings(input: ReadingsInput, reader: Reader): GaugeAnswer {
+  const instrument = input.instrument ? readInstrument(input.instrument, reader, "") : undefined;
+  const refOf = (words: string) => readPart(words, reader, instrument);
+  const nameOf = (words: string) => {
+    const ref = refOf(words);
+    return ref ? formatPartRef(ref) : words;
+  };
+  const gauges = input.gauges.map((gauge) => ({
+    ...gauge,
+    part: nameOf(gauge.part),
+    ...(gauge.reference?.part === undefined
+      ? {}
+      : { reference: { ...gauge.reference, part: nameOf(gauge.reference.part) } }),
+  }));
+  const diameters = input.diameters.map((section) => ({ ...section, part: nameOf(section.part) }));
+  const swaps = input.swaps.map((swap) => ({ ...swap, a: nameOf(swap.a), b: nameOf(swap.b) }));
+
+  const plugged = gauges.map(gaugePlugs);
+  const parts = [...new Set(diameters.map(({ part }) => part))];
+  const mapped = parts.map((part) => ({
+    part,
+    ...gaugeBores(
+      part,
+      diameters.filter((section) => section.part === part),
+    ),
+  }));
+  // Sections were mapped part by part; they come back in the order in which they were given.
+  const queues = new Map(mapped.map(({ part, sections }) => [part, [...sections]]));
+  const sections = diameters.flatMap(({ part }) => queues.get(part)?.shift() ?? []);
+  const swapped = gaugeSwaps(swaps);
+  return {
+    ...(input.id === undefined ? {} : { id: input.id }),
+    gauges: plugged,
+    diameters: sections,
+    bores: mapped.map(({ taper }) => taper),
+    swaps: swapped,
+    findings: findingsOf(input, refOf, reader),
+    flags: [
+      ...[...plugged, ...sections].flatMap(({ part, flags }) => flags.map((flag) => `${part}: ${flag}`)),
+      ...(swapped?.flags ?? []).map((flag) => `swaps: ${flag}`),
+    ],
+  };
+}
+
+function findingsOf(
+  { gauges, diameters, swaps }: ReadingsInput,
+  refOf: (words: string) => PartRef | undefined,
+  { vocabulary }: Reader,
+): GaugeAnswer["findings"] {
+  const plugs = gauges.flatMap(({ part: words, reference, piston, passes, stops }) => {
+    const part = refOf(words);
+    if (!part) return [];
+    const reading = {
+      part,
+      passes,
+      stops,
+      ...(reference ? { reference } : {}),
+      ...(piston ? { piston } : {}),
+    };
+    return readPlugs(reading, vocabulary).findings;
+  });
+  const bores = diameters.flatMap(({ part: words, readings }) => {
+    const part = refOf(words);
+    return part ? readDiameters(part, readings, vocabulary).findings : [];
+  });
+  const tests = swaps.flatMap(({ a: guest, b: host, result, where }) => {
+    const [a, b] = [refOf(guest), refOf(host)];
+    return a && b ? [{ a, b, result, where }] : [];
+  });
+  return [...plugs, ...bores, ...readSwapTests(tests, [], vocabulary).findings].flatMap(
+    ({ check, outcome, part }) => (part ? [{ check, outcome, part: formatPartRef(part) }] : []),
+  );
+}

@@ -1,0 +1,22 @@
+import { z } from "zod";
+import { diametersInputSchema, gaugeInputSchema, swapInputSchema } from "../problem";
+
+/**
+ * Readings without a case: plugs, diameters and swap tests as in a problem. What else a problem may say is let by unread,
+ * so that one file serves both commands; a key that is none of these is a slip.
+ */
+export const readingsSchema = z
+  .strictObject({
+    id: z.union([z.string(), z.number()]).transform(String).optional(),
+    instrument: z.string().trim().max(8000).optional(),
+    says: z.unknown().optional(),
+    evidence: z.unknown().optional(),
+    leaveOut: z.unknown().optional(),
+    gauges: z.array(gaugeInputSchema).max(40).default([]),
+    diameters: z.array(diametersInputSchema).max(40).default([]),
+    swaps: z.array(swapInputSchema).max(100).default([]),
+  })
+  .refine(({ gauges, diameters, swaps }) => gauges.length + diameters.length + swaps.length > 0, {
+    error: "at least one reading under gauges, diameters or swaps",
+  });
+export type ReadingsInput = z.infer<typeof readingsSchema>;
