@@ -1,7 +1,8 @@
 import type { Casebook } from "@/lib/casebook/loadCasebook";
-import { type Bench, buildBench, learnCase } from "@/lib/consult/bench";
-import { caseAttributes, caseRow } from "@/lib/consult/caseAttributes";
+import { type Bench, buildBench } from "@/lib/consult/bench";
+import { caseAttributes, caseOutcomes, caseRow } from "@/lib/consult/caseAttributes";
 import { causeModelOf } from "@/lib/consult/causeModelOf";
+import { teachCase } from "@/lib/consult/learned/learned";
 import { wordModelOf } from "@/lib/consult/wordsOfCauses";
 import { buildReader } from "@/lib/reading/reader";
 import { buildCaseTable } from "@/lib/similarity/caseTable";
@@ -21,13 +22,13 @@ export function benchBuildIndexes(
   const parts: Readonly<Record<string, () => unknown>> = {
     "reading of shop language": () => buildReader(vocabulary),
     "case table": () => {
-      const rows = cases.map((kase) => caseRow(kase, vocabulary));
+      const rows = cases.map((kase) => caseRow(kase, caseOutcomes(kase, vocabulary)));
       buildCaseTable(caseAttributes(vocabulary, model), rows);
     },
-    "text index": () => buildTextIndex(cases, vocabulary),
+    "words of all cases": () => buildTextIndex(cases, vocabulary),
     "cause and word models": () => {
       const spoken = wordModelOf(vocabulary, model, reader.words);
-      for (const kase of cases) learnCase({ vocabulary, model, spoken, reader }, kase);
+      for (const kase of cases) teachCase({ vocabulary, model, spoken, reader }, kase);
     },
   };
   const partResults = Object.entries(parts).map(([name, build]) => ({

@@ -4,7 +4,7 @@ import { consult } from "@/lib/consult/consult";
 import { keyFindings } from "@/lib/consult/keyFindings";
 import { findSimilarCases } from "@/lib/consult/similarCases";
 import { understandProblem } from "@/lib/consult/understandProblem";
-import { wordSimilarities } from "@/lib/text/wordSimilarities";
+import { likenessOf } from "@/lib/text/postings/likenessOf";
 import { measure } from "./measure";
 import { problemsOf } from "./problems";
 import { type Result, showTimings } from "./result";
@@ -14,7 +14,7 @@ const warmUp = 10;
 /** Voters that a consultation asks for. */
 const voters = 25;
 
-/** Asks about varied problems, then times the two stages that grow with the casebook by themselves. */
+/** Asks about varied problems, then times the stages by themselves, and the same with a plan. */
 export function benchConsult(bench: Bench, strangers: readonly Case[]): Result[] {
   const problems = problemsOf(strangers, bench.vocabulary).map((problem) => {
     const understanding = understandProblem(problem, bench.reader);
@@ -22,12 +22,12 @@ export function benchConsult(bench: Bench, strangers: readonly Case[]): Result[]
     const words = [problem.says ?? "", ...problem.evidence.map(({ check, found }) => `${check} ${found}`)];
     return { problem, understanding, keyed, words: words.join(" ") };
   });
-  const each = (ask: (one: (typeof problems)[number]) => unknown) => {
+  const each = (ask: (one: (typeof problems)[number]) => unknown, times = rounds) => {
     const run = (number: number) => {
       const one = problems[number % problems.length];
       if (one) ask(one);
     };
-    return showTimings(measure(run, { runs: rounds * problems.length, warmUp }));
+    return showTimings(measure(run, { runs: times * problems.length, warmUp }));
   };
   return [
     { work: "consult", shown: each(({ problem }) => consult(problem, bench)) },
@@ -43,7 +43,11 @@ export function benchConsult(bench: Bench, strangers: readonly Case[]): Result[]
     },
     {
       work: "of which, in that: likeness by words",
-      shown: each(({ words }) => wordSimilarities(bench.text, words)),
+      shown: each(({ words }) => likenessOf(bench.text.words, words)),
+    },
+    {
+      work: "consult with a plan ahead",
+      shown: each(({ problem }) => consult(problem, bench, { plan: true }), 1),
     },
   ];
 }

@@ -1,17 +1,24 @@
 import type { Case } from "@/lib/casebook/caseFile";
 import type { Casebook } from "@/lib/casebook/loadCasebook";
 import { searchCases } from "@/lib/text/searchCases";
+import { fillSearchIndex } from "@/lib/text/searchIndex";
 import { searchOptions } from "@/lib/text/searchOptions";
 import type { TextIndex } from "@/lib/text/textIndex";
 import { misspell } from "./corpusWords";
-import { measure } from "./measure";
+import { measure, timeOnce } from "./measure";
 import type { Random } from "./random";
-import { type Result, showTimings } from "./result";
+import { type Result, showSeconds, showTimings } from "./result";
 
 const perKind = 10;
 const rounds = 2;
 const warmUp = 3;
 const shortestWord = 4;
+
+/** Fills the search index, as the server does after its start between whatever else there is to do. */
+export const benchFillSearch = (text: TextIndex): Result => ({
+  work: "fill the search index, after the start",
+  shown: showSeconds(timeOnce(() => fillSearchIndex(text.search))),
+});
 
 /** Searches as people do: one word up to three, a word only begun, a word with a slip, and no word at all. */
 export function benchSearch(

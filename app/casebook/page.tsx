@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import controls from "@/app/_components/controls.module.css";
 import { getShop } from "@/app/_data/shop";
-import { type FoundCase, searchCases } from "@/lib/text/searchCases";
+import type { FoundCase } from "@/lib/text/searchCases";
 import { Chosen } from "./_components/Chosen";
 import {
   chosenFields,
@@ -27,8 +27,8 @@ const shown = 50;
 /** The casebook: one box, the ways to narrow down, and the cases that are left. */
 export default async function CasebookPage({ searchParams }: Props) {
   const query = readCasebookQuery(await searchParams);
-  const { casebook, bench, vocabulary, problems } = await getShop();
-  const { found, total, facets } = searchCases(casebook, bench.text, { ...query, most: shown });
+  const { casebook, search, vocabulary, problems } = await getShop();
+  const { found, total, facets } = await search({ ...query, most: shown });
   const scaleMinutes = scaleOf(found);
   const facetList = <Facets query={query} counts={facets} vocabulary={vocabulary} />;
   return (

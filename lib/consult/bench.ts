@@ -1,70 +1,55 @@
 import type { Case } from "../casebook/caseFile";
 import type { Casebook } from "../casebook/loadCasebook";
-import type { CauseModel } from "../diagnosis/causeModel";
-import type { WordModel } from "../diagnosis/wordModel";
 import { buildReader, type Reader } from "../reading/reader";
-import { appendRow, buildCaseTable, type CaseTable, removeRow } from "../similarity/caseTable";
 import { addToTextIndex, buildTextIndex, type TextIndex } from "../text/textIndex";
 import type { Vocabulary } from "../vocabulary/vocabulary";
-import { caseAttributes, caseOutcomes, caseRow } from "./caseAttributes";
-import { causeModelOf } from "./causeModelOf";
-import { causeShares } from "./causeShares";
-import { type RepairRecord, recordRepairs } from "./repairRecords";
-import { learnWords, wordModelOf } from "./wordsOfCauses";
+import { isFinished } from "./isFinished";
+import { type Learned, type Teaching, takeBackLesson, takeInLesson } from "./learned/learned";
+import { learnCasebook } from "./learned/loadLearned";
 
 /**
  * Everything that a consultation needs, derived from vocabulary and casebook and kept in memory: droppable, rebuilt at
  * will. Only finished cases teach and are compared. All that grows with the casebook is written to by `takeInCase` only.
  */
-export type Bench = Readonly<{
-  vocabulary: Vocabulary;
-  cases: Map<string, Case>;
-  /** Sheets of jobs still open: found by their words, they teach nothing and nothing is compared with them. */
-  open: Map<string, Case>;
-  reader: Reader;
-  model: CauseModel;
-  table: CaseTable;
-  text: TextIndex;
-  /** The words by which each cause is told, in the handbook and in the cases. */
-  spoken: WordModel;
-  /** How each repair has turned out, by its id. */
-  repairs: Map<string, RepairRecord>;
+export type Bench = Learned &
+  Readonly<{
+    vocabulary: Vocabulary;
+    cases: Map<string, Case>;
+    /** Sheets of jobs still open: found by their words, they teach nothing and nothing is compared with them. */
+    open: Map<string, Case>;
+    reader: Reader;
+    text: TextIndex;
+  }>;
+
+/** The parts of a bench that grow with the casebook, as they are given where there is a snapshot of them. */
+export type BenchParts = Readonly<{
+  /** Gives the text index of all the casebook's cases; the bench writes to it from then on. */
+  indexText: (casebook: Casebook, vocabulary: Vocabulary) => TextIndex;
+  /** Gives what its finished cases teach; the bench writes to it from then on. */
+  learn: (casebook: Casebook, teaching: Teaching) => Learned;
 }>;
 
-/**
- * Derives the bench from what was loaded.
- *
- * @param text the text index of all the casebook's cases, where there is one already; the bench writes to it from then on
- */
+const builtAnew: BenchParts = {
+  indexText: ({ cases }, vocabulary) => buildTextIndex(cases.values(), vocabulary),
+  learn: learnCasebook,
+};
+
+/** Derives the bench from what was loaded. */
 export function buildBench(
   vocabulary: Vocabulary,
   casebook: Casebook,
-  text: TextIndex = buildTextIndex(casebook.cases.values(), vocabulary),
+  { indexText, learn }: BenchParts = builtAnew,
 ): Bench {
   const all = [...casebook.cases.values()];
-  const finished = all.filter(isFinished);
-  const model = causeModelOf(vocabulary);
-  const attributes = caseAttributes(vocabulary, model);
   const reader = buildReader(vocabulary);
-  const bench: Bench = {
+  return {
+    ...learn(casebook, { vocabulary, reader }),
     vocabulary,
-    cases: byId(finished),
+    cases: byId(all.filter(isFinished)),
     open: byId(all.filter((kase) => !isFinished(kase))),
     reader,
-    model,
-    table: buildCaseTable(
-      attributes,
-      finished.map((kase) => caseRow(kase, vocabulary)),
-    ),
-    text,
-    spoken: wordModelOf(vocabulary, model, reader.words),
-    repairs: new Map(),
+    text: indexText(casebook, vocabulary),
   };
-  for (const kase of finished) {
-    learnCase(bench, kase);
-    recordRepairs(bench.repairs, kase);
-  }
-  return bench;
 }
 
 /**
@@ -79,18 +64,12 @@ export function buildBench(
  * @returns the bench given
  */
 export function takeInCase(bench: Bench, kase: Case): Bench {
-  const { vocabulary, table, text, repairs, cases, open } = bench;
+  const { vocabulary, text, cases, open } = bench;
   const learned = cases.get(kase.id);
   addToTextIndex(text, kase, vocabulary, learned ?? open.get(kase.id));
-  if (learned) {
-    learnCase(bench, learned, -1);
-    recordRepairs(repairs, learned, -1);
-    removeRow(table, kase.id);
-  }
+  if (learned) takeBackLesson(bench, learned, bench);
   if (isFinished(kase)) {
-    learnCase(bench, kase);
-    recordRepairs(repairs, kase);
-    appendRow(table, caseRow(kase, vocabulary));
+    takeInLesson(bench, kase, bench);
     // Set over the earlier version and not taken out first: a map's loop would meet what is taken out and put in again twice.
     cases.set(kase.id, kase);
     open.delete(kase.id);
@@ -101,16 +80,4 @@ export function takeInCase(bench: Bench, kase: Case): Bench {
   return bench;
 }
 
-/** Teaches a finished case's findings and words, or with `sign` -1 takes the lesson back. */
-export function learnCase(
-  { vocabulary, model, spoken, reader }: Pick<Bench, "vocabulary" | "model" | "spoken" | "reader">,
-  kase: Case,
-  sign: 1 | -1 = 1,
-): void {
-  const findings = new Map(Object.entries(caseOutcomes(kase, vocabulary)));
-  model.learn({ causes: causeShares(kase.causes), findings }, sign);
-  learnWords(spoken, kase, reader.words, sign);
-}
-
 const byId = (cases: readonly Case[]) => new Map(cases.map((kase) => [kase.id, kase]));
-const isFinished = ({ status }: Case) => status === "closed";

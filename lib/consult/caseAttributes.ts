@@ -43,13 +43,13 @@ export function caseAttributes(vocabulary: Vocabulary, model: CauseModel): Attri
   ];
 }
 
-/** A case as a row of the case table. */
-export function caseRow(kase: Case, vocabulary: Vocabulary): Row {
+/** A case with its outcomes as a row of the case table. */
+export function caseRow(kase: Case, outcomes: Readonly<Record<string, string>>): Row {
   return {
     id: kase.id,
     date: kase.received,
     values: { [attributeNames.instrument]: kase.instrument },
-    findings: { [attributeNames.findings]: caseOutcomes(kase, vocabulary) },
+    findings: { [attributeNames.findings]: outcomes },
   };
 }
 

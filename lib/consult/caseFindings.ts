@@ -44,6 +44,7 @@ function stepFindings(step: Step, vocabulary: Vocabulary): Finding[] {
 }
 
 function inStroke(step: CheckStep | SwapStep, { checks }: Vocabulary, part: Finding["part"]): Finding[] {
+  if (step.where === undefined && step.way === undefined) return [];
   return [...checks.values()].flatMap((check) => {
     const outcome = check.reads === "place" ? step.where : check.reads === "way" ? step.way : undefined;
     return outcome === undefined ? [] : [{ check: check.id, outcome, part }];

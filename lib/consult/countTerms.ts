@@ -1,4 +1,4 @@
-import { type PreparedWords, splitTokens } from "../reading/token";
+import { type PreparedWords, tellingTerms } from "../reading/token";
 
 /**
  * Counts the telling words of a text, in the form in which they are matched: short forms written out, fillers left out.
@@ -11,9 +11,7 @@ export function countTerms(
 ): Map<string, number> {
   const terms = new Map<string, number>();
   for (const [text, weight] of texts) {
-    for (const { term, filler } of splitTokens(text, words)) {
-      if (!filler) terms.set(term, (terms.get(term) ?? 0) + weight);
-    }
+    for (const term of tellingTerms(text, words)) terms.set(term, (terms.get(term) ?? 0) + weight);
   }
   return terms;
 }

@@ -2,6 +2,7 @@ import type { Casebook } from "../casebook/loadCasebook";
 import { readSealed, writeSealed } from "../casebook/snapshot/sealedFile";
 import type { SnapshotPlace } from "../casebook/snapshot/snapshotPlace";
 import { vocabularyStamp } from "../casebook/snapshot/vocabularyStamp";
+import { fieldBoosts } from "../text/fieldBoosts";
 import { packTexts } from "../text/packTexts";
 import { recallTexts } from "../text/recallTexts";
 import { searchOptions } from "../text/searchOptions";
@@ -24,12 +25,7 @@ export function loadTextIndex(
 ): TextIndex {
   if (place === undefined || hashes === undefined) return buildTextIndex(cases.values(), vocabulary);
   const own = { ...place, path: `${place.path}.words` };
-  const stamp = JSON.stringify([
-    format,
-    searchOptions.fields,
-    searchOptions.boosts,
-    vocabularyStamp(vocabulary),
-  ]);
+  const stamp = JSON.stringify([format, searchOptions.fields, fieldBoosts, vocabularyStamp(vocabulary)]);
   const bytes = readSealed(own.path, stamp);
   const recalled = bytes && recallTexts(bytes, cases, vocabulary, hashes);
   const index = recalled?.index ?? buildTextIndex(cases.values(), vocabulary);

@@ -6,6 +6,7 @@ import { snapshotPlace } from "../casebook/snapshot/snapshotPlace";
 import type { ContentProblem } from "../document/contentProblem";
 import { loadVocabulary } from "../vocabulary/loadVocabulary";
 import { type Bench, buildBench } from "./bench";
+import { loadLearned } from "./learned/loadLearned";
 import { loadTextIndex } from "./loadTextIndex";
 
 /** A bench with the content it was built from and everything in it that could not be read. */
@@ -25,7 +26,10 @@ export function openBench(environment: Readonly<Record<string, string | undefine
   return {
     folders,
     casebook,
-    bench: buildBench(vocabulary, casebook, loadTextIndex(casebook, vocabulary, place)),
+    bench: buildBench(vocabulary, casebook, {
+      indexText: (cases, words) => loadTextIndex(cases, words, place),
+      learn: (cases, teaching) => loadLearned(cases, teaching, place),
+    }),
     problems: [...problems, ...casebook.problems],
   };
 }

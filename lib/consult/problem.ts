@@ -12,7 +12,7 @@ const plugReadingSchema = z.object({
 });
 
 /** Plugs tried in one bore, with a sound sibling and the piston where they were measured. */
-const gaugeInputSchema = plugReadingSchema.extend({
+export const gaugeInputSchema = plugReadingSchema.extend({
   reference: plugReadingSchema.partial({ part: true }).optional(),
   piston: z
     .object({ part: shortSchema.optional(), diameter: lengthSchema, plusMinus: lengthSchema.optional() })
@@ -20,14 +20,14 @@ const gaugeInputSchema = plugReadingSchema.extend({
 });
 
 /** Diameters of one bore at several angles, in degrees. */
-const diametersInputSchema = z.object({
+export const diametersInputSchema = z.object({
   part: shortSchema,
   depth: lengthSchema.optional(),
   readings: z.array(z.object({ angle: z.number(), diameter: lengthSchema })).max(360),
 });
 
 /** Part a tried in part b's place. */
-const swapInputSchema = z.object({
+export const swapInputSchema = z.object({
   a: shortSchema,
   b: shortSchema,
   result: z.enum(["free", "drags", "sticks"]),

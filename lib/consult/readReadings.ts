@@ -1,11 +1,10 @@
 import { formatPartRef, type PartRef } from "../casebook/partRef";
 import { readSwaps, type SwapReading } from "../diagnosis/swaps/readSwaps";
 import type { SwapObservation } from "../diagnosis/swaps/swapObservation";
-import { clearance } from "../gauging/clearance";
 import { ovality } from "../gauging/ovality";
-import { plugBracket } from "../gauging/plugBracket";
-import { readLength } from "../gauging/readLength";
-import { reduction } from "../gauging/reduction";
+import { plugReport } from "../gauging/plugReport";
+import { readSize } from "../gauging/readSize";
+import { sizeFlag } from "../gauging/sizeFlag";
 import type { Check, Outcome } from "../vocabulary/check";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import type { GaugingResult, OvalityResult, SwapAnswer } from "./answer";
@@ -28,56 +27,35 @@ export type ReadingOf<Result> = Readonly<{ result: Result; findings: readonly Fi
 
 /** Brackets a bore by plugs; against a reference and a piston where they were measured. */
 export function readPlugs(reading: PlugReading, vocabulary: Vocabulary): ReadingOf<GaugingResult> {
-  const flags: string[] = [];
-  const lengths = (texts: readonly string[]) => texts.flatMap((text) => lengthMm(text, flags) ?? []);
-  const bore = plugBracket({ passesMm: lengths(reading.passes), stopsMm: lengths(reading.stops) });
-  for (const { passedMm, stoppedMm } of bore.contradictions) {
-    flags.push(
-      `contradiction: ${inches(passedMm)} passed where ${inches(stoppedMm)} stopped; try both again`,
-    );
-  }
-  const part = formatPartRef(reading.part);
-  const findings: Finding[] = [];
-  let reductionThou: GaugingResult["reductionThou"] = null;
-  if (reading.reference) {
-    const { passes, stops } = reading.reference;
-    const reference = plugBracket({ passesMm: lengths(passes), stopsMm: lengths(stops) });
-    const reduced = reduction(bore, reference);
-    if (reduced.overMm !== null) {
-      reductionThou = {
-        low: thou(reduced.overMm),
-        high: reduced.underMm === null ? null : thou(reduced.underMm),
-      };
-    }
-    findings.push(...measuredFinding("reduction", reduced.overMm, reduced.underMm, reading.part, vocabulary));
-    if (reduced.standing === "undecided")
-      flags.push("undecided: the brackets overlap; try the plugs between");
-    flags.push(...reduced.missing.map((what) => `open: needs ${what}`));
-  }
-  let clearanceThou: GaugingResult["clearanceThou"] = null;
-  const diameterMm = reading.piston && lengthMm(reading.piston.diameter, flags);
-  if (reading.piston && diameterMm !== undefined) {
-    const plusMinusMm =
-      reading.piston.plusMinus === undefined ? 0 : (lengthMm(reading.piston.plusMinus, flags) ?? 0);
-    const { leastMm, mostMm, standing } = clearance(bore, { diameterMm, plusMinusMm });
-    clearanceThou = {
-      low: leastMm === null ? null : thou(leastMm),
-      high: mostMm === null ? null : thou(mostMm),
-      verdict: standing,
-    };
-    findings.push(...measuredFinding("clearance", leastMm, mostMm, reading.part, vocabulary));
-  }
+  const { bore, reduction, clearance, flags } = plugReport(reading);
+  const { part } = reading;
   const { lowMm, highMm } = bore;
   return {
-    findings,
+    findings: [
+      ...(reduction
+        ? measuredFinding("reduction", reduction.overMm, reduction.underMm, part, vocabulary)
+        : []),
+      ...(clearance
+        ? measuredFinding("clearance", clearance.leastMm, clearance.mostMm, part, vocabulary)
+        : []),
+    ],
     result: {
-      part,
+      part: formatPartRef(part),
       lowMm,
       highMm,
       lowIn: lowMm === null ? null : round(lowMm / mmPerInch, 5),
       highIn: highMm === null ? null : round(highMm / mmPerInch, 5),
-      reductionThou,
-      clearanceThou,
+      reductionThou:
+        reduction && reduction.overMm !== null
+          ? { low: thou(reduction.overMm), high: thouOrNull(reduction.underMm) }
+          : null,
+      clearanceThou: clearance
+        ? {
+            low: thouOrNull(clearance.leastMm),
+            high: thouOrNull(clearance.mostMm),
+            verdict: clearance.standing,
+          }
+        : null,
       flags,
     },
   };
@@ -91,8 +69,10 @@ export function readDiameters(
 ): ReadingOf<OvalityResult> {
   const flags: string[] = [];
   const known = readings.flatMap(({ angle, diameter }) => {
-    const diameterMm = lengthMm(diameter, flags);
-    return diameterMm === undefined ? [] : [{ angleDeg: angle, diameterMm }];
+    const read = readSize(diameter, "diameter");
+    if (read.kind === "length") return [{ angleDeg: angle, diameterMm: read.mm }];
+    flags.push(sizeFlag(read, `at ${angle} degrees`) ?? "");
+    return [];
   });
   const fit = ovality(known);
   if (fit.kind === "too few readings") {
@@ -227,22 +207,6 @@ function answeringOutcome(
   return check && outcome ? [{ check: check.id, outcome: outcome.id, part }] : [];
 }
 
-function lengthMm(text: string, flags: string[]): number | undefined {
-  const read = readLength(text);
-  switch (read.kind) {
-    case "length":
-      return read.mm > 0 ? read.mm : undefined;
-    case "question":
-      flags.push(
-        `implausible unit: '${read.got}': ${read.why}; write ${read.could.map(({ write }) => write).join(" or ")}`,
-      );
-      return undefined;
-    case "unreadable":
-      flags.push(`unreadable: '${read.got}'; write ${read.write}`);
-      return undefined;
-  }
-}
-
 const round = (value: number, digits: number) => Number(value.toFixed(digits));
 const thou = (mm: number) => round(mm / mmPerThou, 2);
-const inches = (mm: number) => `${(mm / mmPerInch).toFixed(4).replace(/^0/, "")} in`;
+const thouOrNull = (mm: number | null) => (mm === null ? null : thou(mm));

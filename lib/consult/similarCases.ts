@@ -1,6 +1,6 @@
 import type { Case } from "../casebook/caseFile";
 import { compileQuery } from "../similarity/compileQuery";
-import { explainMatch, type MatchShare } from "../similarity/explainMatch";
+import { explainAsked, type MatchShare } from "../similarity/explainMatch";
 import { retrieve } from "../similarity/retrieve";
 import type { Query } from "../similarity/row";
 import { likenessOf } from "../text/postings/likenessOf";
@@ -12,7 +12,7 @@ import { parseFindingKey } from "./keyFindings";
 import type { Problem } from "./problem";
 import type { Understanding } from "./understandProblem";
 
-/** A case found to be like the problem, with what each attribute gave to its similarity; to be asked before the table changes. */
+/** A case found to be like the problem, with what each thing asked gave to its similarity; to be explained before the table changes. */
 export type RetrievedLike = Readonly<{ case: Case; similarity: number; explain: () => MatchShare[] }>;
 
 /** Finds the cases most like the problem, most alike first. */
@@ -41,7 +41,7 @@ export function findSimilarCases(
   }).flatMap(({ row, id, similarity }) => {
     const kase = bench.cases.get(id);
     if (!kase) return [];
-    return [{ case: kase, similarity, explain: () => explainMatch(bench.table, query, row, compiled) }];
+    return [{ case: kase, similarity, explain: () => explainAsked(bench.table, row, compiled) }];
   });
 }
 
@@ -67,7 +67,6 @@ export function showSimilarCases({ vocabulary }: Bench, found: readonly Retrieve
     instrument: vocabulary.instruments.get(kase.instrument)?.label ?? kase.instrument,
     similarity,
     shares: explain()
-      .filter(({ verdict }) => verdict !== "unknown-in-query")
       .map((share) => showShare(share, vocabulary))
       .sort((a, b) => b.share - a.share),
     causes: kase.causes.map(({ cause, role }) => ({

@@ -1,5 +1,6 @@
 import type { Case } from "../casebook/caseFile";
-import { type Bench, learnCase } from "./bench";
+import type { Bench } from "./bench";
+import { teachCase } from "./learned/learned";
 
 /**
  * Asks something of the bench as if one case had never been learned, so that a case is not judged by its own outcome.
@@ -9,10 +10,10 @@ import { type Bench, learnCase } from "./bench";
  */
 export function withoutCase<T>(bench: Bench, kase: Case, ask: () => T): T {
   if (!bench.cases.has(kase.id)) return ask();
-  learnCase(bench, kase, -1);
+  teachCase(bench, kase, -1);
   try {
     return ask();
   } finally {
-    learnCase(bench, kase);
+    teachCase(bench, kase);
   }
 }

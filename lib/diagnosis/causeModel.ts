@@ -90,6 +90,27 @@ export class CauseModel {
     }
   }
 
+  /** All that was learned so far, to be brought back by `recall`; the arrays are the model's own. */
+  lessons(): readonly Float64Array[] {
+    return [this.#jobs, this.#allCounts, this.#counts];
+  }
+
+  /**
+   * Puts what another model of the same causes and kinds had learned in the place of what this one has.
+   *
+   * @throws RangeError when the lessons are of other causes or kinds, as far as their number tells
+   */
+  recall(lessons: readonly Float64Array[]): void {
+    for (const [at, own] of this.lessons().entries()) {
+      const other = lessons[at];
+      if (other?.length !== own.length) {
+        throw new RangeError(`lessons must hold ${own.length} counts; got ${other?.length}; learn anew`);
+      }
+      own.set(other);
+    }
+    this.#remembered.clear();
+  }
+
   /** The kind of finding under a key; undefined where the model does not know it. */
   kindOf(key: string): FindingKind | undefined {
     const at = this.#kindAt.get(key);
@@ -124,9 +145,15 @@ export class CauseModel {
     const all = outcomes.map((_, offset) => this.#allCounts[first + offset] ?? 0);
     const background = blend(stated, backgroundJobs, all);
     const columns = outcomes.map(() => new Float64Array(this.causes.length));
+    const handbookSays = (told: ReadonlyMap<string, number>) =>
+      spreadOutcomes(outcomes, told, background).map(
+        (p, offset) => (1 - wordsErr) * p + wordsErr * (background[offset] ?? 0),
+      );
+    // Most causes have nothing to do with a check: what is said of one of them is said of all.
+    const nothingTold = handbookSays(new Map());
     for (const [row, { tellTales }] of this.#priors.entries()) {
-      const told = spreadOutcomes(outcomes, tellTales.get(key) ?? new Map(), background);
-      const handbook = told.map((p, offset) => (1 - wordsErr) * p + wordsErr * (background[offset] ?? 0));
+      const told = tellTales.get(key);
+      const handbook = told === undefined ? nothingTold : handbookSays(told);
       const own = outcomes.map((_, offset) => this.#counts[row * this.#width + first + offset] ?? 0);
       for (const [offset, p] of blend(handbook, handbookJobs, own).entries()) {
         const column = columns[offset];

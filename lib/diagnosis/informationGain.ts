@@ -12,13 +12,24 @@ import type { Posterior } from "./posterior";
 export function informationGainBits(model: CauseModel, belief: Posterior, key: string): number {
   const kind = model.kindOf(key);
   if (!kind) return 0;
-  const now = [...belief.causes, belief.noneFits];
+  const { causes, noneFits } = belief;
+  const alike = 1 / kind.outcomes.length;
+  const joint = new Float64Array(causes.length + 1);
   let after = 0;
   for (const outcome of kind.outcomes) {
     const likelihoods = model.likelihoods(key, outcome);
-    const joint = now.map((p, row) => p * (likelihoods?.[row] ?? 1 / kind.outcomes.length));
-    const probability = joint.reduce((sum, value) => sum + value, 0);
-    after += probability * entropyBits(joint);
+    let probability = 0;
+    let possible = 0;
+    for (let row = 0; row < joint.length; row += 1) {
+      const now = row < causes.length ? (causes[row] ?? 0) : noneFits;
+      // Most causes are out of the question on the instrument at hand.
+      if (now === 0) continue;
+      const both = now * (likelihoods?.[row] ?? alike);
+      joint[possible] = both;
+      possible += 1;
+      probability += both;
+    }
+    after += probability * entropyBits(joint.subarray(0, possible));
   }
-  return Math.max(0, entropyBits(now) - after);
+  return Math.max(0, entropyBits([...causes, noneFits]) - after);
 }

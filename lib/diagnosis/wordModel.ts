@@ -8,6 +8,16 @@ export type WordOpinion = Readonly<{
   strange: number;
 }>;
 
+/** What a word model has learned, laid out in arrays: term t has the causes and counts from `starts[t]` to before `starts[t + 1]`. */
+export type WordLessons = Readonly<{
+  terms: readonly string[];
+  starts: Int32Array;
+  rows: Int32Array;
+  counts: Float64Array;
+  /** By row of the cause, how much it was told in all. */
+  sizes: Float64Array;
+}>;
+
 /** Words that a cause is credited with before its own are heard: how much of the language of all causes is mixed in. Chosen: see `evaluate --casebook`. */
 const smoothingWords = 80;
 /** One cause that repeats a word does not make it a common one: it counts at most so often in the language of all. Chosen. */
@@ -59,6 +69,46 @@ export class WordModel {
         this.#slips.clear();
       }
       this.#sizes[row] = Math.max(0, (this.#sizes[row] ?? 0) + share * count);
+    }
+  }
+
+  /** All that was learned so far, to be brought back by `recall`. */
+  lessons(): WordLessons {
+    const pairs = [...this.#counts.values()].reduce((sum, { size }) => sum + size, 0);
+    const starts = new Int32Array(this.#counts.size + 1);
+    const rows = new Int32Array(pairs);
+    const counts = new Float64Array(pairs);
+    let at = 0;
+    for (const [number, told] of [...this.#counts.values()].entries()) {
+      for (const [row, count] of told) {
+        rows[at] = row;
+        counts[at] = count;
+        at += 1;
+      }
+      starts[number + 1] = at;
+    }
+    return { terms: [...this.#counts.keys()], starts, rows, counts, sizes: this.#sizes.slice() };
+  }
+
+  /**
+   * Puts what another model of the same causes had learned in the place of what this one has.
+   *
+   * @throws RangeError when the lessons are of another number of causes
+   */
+  recall({ terms, starts, rows, counts, sizes }: WordLessons): void {
+    if (sizes.length !== this.#sizes.length) {
+      throw new RangeError(
+        `lessons must be of ${this.#sizes.length} causes; got ${sizes.length}; learn anew`,
+      );
+    }
+    this.#counts.clear();
+    this.#slips.clear();
+    this.#sizes.set(sizes);
+    for (const [number, term] of terms.entries()) {
+      const told = new Map<number, number>();
+      const end = starts[number + 1] ?? 0;
+      for (let at = starts[number] ?? 0; at < end; at += 1) told.set(rows[at] ?? 0, counts[at] ?? 0);
+      this.#counts.set(term, told);
     }
   }
 

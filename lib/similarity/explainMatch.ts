@@ -118,8 +118,7 @@ function listUnasked(table: CaseTable, query: Query, row: number): MatchShare[] 
  * @param row number of a live row.
  * @param compiled the query compiled against the table as it stands, where that was done already: for several rows it need not
  * be done again
- * @returns first what the query knows, in the order of the schema: the shares add up to the similarity of `retrieve`, to its 12 decimals;
- * then what the case knows and the query does not, with share 0.
+ * @returns first what the query knows, as `explainAsked` gives it; then what the case knows and the query does not, with share 0.
  * @throws RangeError when the row is not in the table, or as `compileQuery` does.
  */
 export function explainMatch(
@@ -128,9 +127,24 @@ export function explainMatch(
   row: number,
   compiled: CompiledQuery = compileQuery(table, query),
 ): MatchShare[] {
+  return [...explainAsked(table, row, compiled), ...listUnasked(table, query, row)];
+}
+
+/**
+ * Take a case's similarity apart by what the query knows.
+ *
+ * @param row number of a live row.
+ * @param compiled the query compiled against the table as it stands
+ * @returns in the order of the schema: the shares add up to the similarity of `retrieve`, to its 12 decimals
+ * @throws RangeError when the row is not in the table.
+ */
+export function explainAsked(
+  table: CaseTable,
+  row: number,
+  { terms, totalWeight }: CompiledQuery,
+): MatchShare[] {
   if (!isLive(table, row)) {
     throw new RangeError(`a row to explain must be in the table; got ${row}; take it from a retrieval`);
   }
-  const { terms, totalWeight } = compiled;
-  return [...terms.map((term) => explainTerm(term, row, totalWeight)), ...listUnasked(table, query, row)];
+  return terms.map((term) => explainTerm(term, row, totalWeight));
 }

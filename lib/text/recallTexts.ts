@@ -2,13 +2,14 @@ import { z } from "zod";
 import type { Case } from "../casebook/caseFile";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { caseTexts } from "./caseTexts";
+import { fieldBoosts } from "./fieldBoosts";
 import { addText } from "./postings/addText";
 import { dropTexts } from "./postings/dropTexts";
-import { removeText } from "./postings/removeText";
+import { findText } from "./postings/findText";
 import { unpackPostings } from "./postings/unpackPostings";
 import type { WordPostings } from "./postings/wordPostings";
-import { searchOptions } from "./searchOptions";
-import { addToTextIndex, type TextIndex } from "./textIndex";
+import { startSearchIndex } from "./searchIndex";
+import type { TextIndex } from "./textIndex";
 
 /** How many cases are held word for word against what is indexed of them. Chosen: some ten milliseconds. */
 const samples = 25;
@@ -37,7 +38,7 @@ export function recallTexts(
     const end = bytes.indexOf(lineEnd);
     const known = new Map(marksSchema.parse(JSON.parse(new TextDecoder().decode(bytes.subarray(0, end)))));
     const words = unpackPostings(bytes.subarray(end + 1));
-    if (String(words.boosts) !== String(searchOptions.boosts)) return undefined;
+    if (String(words.boosts) !== String(fieldBoosts)) return undefined;
     const isSame = (id: string) => known.has(id) && known.get(id) === marks.get(id) && cases.has(id);
     const stale = [...words.numberOf.keys()].filter((id) => !isSame(id));
     dropTexts(words, stale);
@@ -45,10 +46,13 @@ export function recallTexts(
     let indexed = 0;
     for (const [id, kase] of cases) {
       if (words.numberOf.has(id)) continue;
-      addToTextIndex({ words }, kase, vocabulary);
+      addText(words, id, caseTexts(kase, vocabulary));
       indexed += 1;
     }
-    return { index: { words }, changed: Math.max(stale.length, indexed) };
+    return {
+      index: { words, search: startSearchIndex(cases.values(), vocabulary) },
+      changed: Math.max(stale.length, indexed),
+    };
   } catch (error) {
     // Bytes of another kind, or a case that would be indexed otherwise today.
     if (error instanceof Error) return undefined;
@@ -57,7 +61,7 @@ export function recallTexts(
 }
 
 /**
- * Takes a few cases out word for word and puts them in again.
+ * Looks for a few cases word for word.
  *
  * @throws RangeError when one of them is not indexed as it would be today
  */
@@ -66,9 +70,6 @@ function checkSamples(words: WordPostings, cases: ReadonlyMap<string, Case>, voc
   const stride = Math.max(1, Math.ceil(ids.length / samples));
   for (const id of ids.filter((_, at) => at % stride === 0)) {
     const kase = cases.get(id);
-    if (!kase) continue;
-    const texts = caseTexts(kase, vocabulary);
-    removeText(words, id, texts);
-    addText(words, id, texts);
+    if (kase) findText(words, id, caseTexts(kase, vocabulary));
   }
 }

@@ -8,7 +8,7 @@ const longestRemembered = 40;
  *
  * @param read gives the same for the same word, never undefined
  */
-export function rememberWords<Value extends string | null>(
+export function rememberWords<Value extends NonNullable<unknown> | null>(
   read: (word: string) => Value,
 ): (word: string) => Value {
   const remembered = new Map<string, Value>();

@@ -19,37 +19,34 @@ export type FoundCases = Readonly<{
   facets: FacetCounts;
 }>;
 
+/** What is asked of the casebook: words, chosen facets, and how many cases to lay out in full (50); `total` counts them all. */
+export type SearchQuery = Readonly<{ words: string; choice: FacetChoice; most?: number }>;
+
 /**
  * Searches and narrows the casebook. Without words every case comes, the newest first.
- *
- * @param most how many cases to lay out in full; `total` counts them all
  */
 export function searchCases(
   casebook: Casebook,
   index: TextIndex,
-  { words, choice, most = 50 }: Readonly<{ words: string; choice: FacetChoice; most?: number }>,
+  { words, choice, most = 50 }: SearchQuery,
 ): FoundCases {
   const hits = words.trim() === "" ? listAll(casebook) : findHits(casebook, index, words);
   const { kept, facets } = narrowCases(hits, choice, (hit) => hit.case);
   return {
     total: kept.length,
     facets,
-    found: kept.slice(0, most).map((hit) => {
-      const terms = hit.terms();
-      return {
-        case: hit.case,
-        title: excerpt(hit.case.title, terms, 200),
-        excerpt: excerpt([hit.case.complaint, hit.case.story].join(" "), terms),
-      };
-    }),
+    found: kept.slice(0, most).map(({ case: kase, terms }) => ({
+      case: kase,
+      title: excerpt(kase.title, terms, 200),
+      excerpt: excerpt([kase.complaint, kase.story].join(" "), terms),
+    })),
   };
 }
 
-type Hit = Readonly<{ case: Case; terms: () => readonly string[] }>;
-const noTerms = () => [];
+type Hit = Readonly<{ case: Case; terms: readonly string[] }>;
 
 const listAll = (casebook: Casebook): Hit[] =>
-  newestFirst(casebook).map((kase) => ({ case: kase, terms: noTerms }));
+  newestFirst(casebook).map((kase) => ({ case: kase, terms: [] }));
 
 function findHits({ cases }: Casebook, index: TextIndex, words: string): Hit[] {
   const hits: Hit[] = [];

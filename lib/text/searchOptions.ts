@@ -1,3 +1,4 @@
+import type { Options } from "minisearch";
 import type { CaseDocument } from "./caseDocument";
 import { rememberWords } from "./rememberWords";
 import { toTerm, wordPattern } from "./terms";
@@ -10,17 +11,20 @@ const stopWords = new Set(
 );
 
 /**
- * The one set of options by which texts are indexed and asked.
+ * The one set of options by which the index of cases is built and asked.
  * A title or cause counts for more than a word in passing in the story; chosen: see tests/lib/text/searchCases.test.ts,
  * which ranks a small casebook and says why each hit stands where it does.
  */
 export const searchOptions = {
   fields: ["title", "complaint", "causes", "lessons", "parts", "instrument", "story"],
-  /** What a word counts in each field, in the fields' order. */
-  boosts: [3, 2, 2, 1.5, 1, 1.5, 1],
-  /** What a word only begun, or guessed at, counts beside one that was found as it was asked. */
-  weights: { prefix: 0.4, fuzzy: 0.3 },
-  tokenize: (text: string): readonly string[] => text.match(wordPattern) ?? [],
+  idField: "id",
+  tokenize: (text: string) => text.match(wordPattern) ?? [],
   /** The term under which a word is indexed; null for one that is not. */
   processTerm: rememberWords((word) => (stopWords.has(word.toLowerCase()) ? null : toTerm(word))),
-} as const satisfies Readonly<{ fields: readonly (keyof CaseDocument)[] }> & Record<string, unknown>;
+  searchOptions: {
+    /** What a word counts in each field. */
+    boost: { title: 3, complaint: 2, causes: 2, lessons: 1.5, parts: 1, instrument: 1.5, story: 1 },
+    /** What a word only begun, or guessed at, counts beside one that was found as it was asked. */
+    weights: { prefix: 0.4, fuzzy: 0.3 },
+  },
+} as const satisfies Options<CaseDocument> & Readonly<{ fields: readonly (keyof CaseDocument)[] }>;

@@ -1,22 +1,24 @@
 import type { Case } from "../casebook/caseFile";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { caseTexts } from "./caseTexts";
+import { fieldBoosts } from "./fieldBoosts";
 import { addText } from "./postings/addText";
 import { removeText } from "./postings/removeText";
 import { makeWordPostings, type WordPostings } from "./postings/wordPostings";
-import { searchOptions } from "./searchOptions";
+import { putInSearchIndex, type SearchIndex, startSearchIndex } from "./searchIndex";
 
 /**
- * The text index of a casebook: the words of every case, by field. A word that stands in it needs no guessing at typos, and
- * a rare one tells more.
+ * The text of a casebook, twice indexed: by its words, for telling how alike cases are and which words the casebook knows;
+ * and for being searched, which is filled only when somebody searches.
  */
-export type TextIndex = Readonly<{ words: WordPostings }>;
+export type TextIndex = Readonly<{ words: WordPostings; search: SearchIndex }>;
 
 /** Builds the text index of all cases given. */
 export function buildTextIndex(cases: Iterable<Case>, vocabulary: Vocabulary): TextIndex {
-  const index: TextIndex = { words: makeWordPostings(searchOptions.boosts) };
-  for (const kase of cases) addToTextIndex(index, kase, vocabulary);
-  return index;
+  const all = [...cases];
+  const words = makeWordPostings(fieldBoosts);
+  for (const kase of all) addText(words, kase.id, caseTexts(kase, vocabulary));
+  return { words, search: startSearchIndex(all, vocabulary) };
 }
 
 /**
@@ -26,11 +28,12 @@ export function buildTextIndex(cases: Iterable<Case>, vocabulary: Vocabulary): T
  * is as if it had never been
  */
 export function addToTextIndex(
-  { words }: TextIndex,
+  { words, search }: TextIndex,
   kase: Case,
   vocabulary: Vocabulary,
   before?: Case,
 ): void {
   if (before) removeText(words, before.id, caseTexts(before, vocabulary));
   addText(words, kase.id, caseTexts(kase, vocabulary));
+  putInSearchIndex(search, kase, before);
 }

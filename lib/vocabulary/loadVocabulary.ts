@@ -30,11 +30,11 @@ export function loadVocabulary(folder: string): VocabularyReading {
   const entries = <Entry extends { id: string }>(place: string, schema: z.ZodType<Entry>) => {
     const found = new Map<string, Entry>();
     for (const file of yamlFiles(folder, place)) {
-      for (const { entry, line } of readEntries(folder, file, schema, problems)) {
+      for (const { entry, lineOf } of readEntries(folder, file, schema, problems)) {
         if (found.has(entry.id)) {
           problems.push({
             file,
-            line,
+            line: lineOf([]),
             field: "id",
             received: `'${entry.id}' a second time`,
             expected: "another id",
@@ -104,7 +104,7 @@ function readEntries<Entry>(
   return list.data.flatMap((data, index) => {
     const lineOf = (path: readonly PropertyKey[]) => reading.lineOf([index, ...path]);
     const parsed = schema.safeParse(data);
-    if (parsed.success) return [{ entry: parsed.data, line: lineOf([]) }];
+    if (parsed.success) return [{ entry: parsed.data, lineOf }];
     problems.push(...explainIssues(parsed.error.issues, data, { file, lineOf }));
     return [];
   });

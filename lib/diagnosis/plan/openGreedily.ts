@@ -37,7 +37,7 @@ export function openGreedily(graph: PlanGraph, limit: number): Map<BeliefNode, B
 }
 
 /** The check with the most information per minute; ties go to the one given first. */
-export function mostTelling({ belief }: BeliefNode, branches: readonly Branch[]): Branch | undefined {
+function mostTelling({ belief }: BeliefNode, branches: readonly Branch[]): Branch | undefined {
   const before = entropyBits(belief);
   let best: Readonly<{ branch: Branch; worth: number }> | undefined;
   for (const branch of branches) {

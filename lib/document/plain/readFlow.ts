@@ -1,5 +1,5 @@
 import { notPlain } from "./notPlain";
-import { isPlainKey } from "./plainKey";
+import { isPlainKey, quotedKey } from "./plainKey";
 import { readPlainScalar } from "./readPlainScalar";
 
 /** Lists and fields in brackets lie no deeper than this in plain YAML. Chosen: content has three. */
@@ -8,7 +8,9 @@ const deepest = 8;
 type Cursor = { readonly text: string; at: number };
 
 const keyAhead = /([A-Za-z_][A-Za-z0-9_-]{0,60}): +/y;
-const doubleQuoted = /"([^"\\]*)"/y;
+const quotedAhead = /"([^"\\]*)": +/y;
+/** No escapes but those of its own two signs. */
+const doubleQuoted = /"((?:[^"\\]|\\["\\])*)"/y;
 const singleQuoted = /'((?:[^']|'')*)'/y;
 const bare = /[^[\]{},"'][^[\]{},]*/y;
 
@@ -33,7 +35,7 @@ function readValue(cursor: Cursor, depth: number): unknown {
     case "[":
       return depth < deepest ? readList(cursor, depth) : notPlain;
     case '"':
-      return match(cursor, doubleQuoted)?.[1] ?? notPlain;
+      return match(cursor, doubleQuoted)?.[1]?.replace(/\\(.)/g, "$1") ?? notPlain;
     case "'":
       return match(cursor, singleQuoted)?.[1]?.replaceAll("''", "'") ?? notPlain;
     default: {
@@ -49,13 +51,19 @@ function readFields(cursor: Cursor, depth: number): unknown {
   if (isEmptyPair(cursor, "}")) return fields;
   do {
     skipSpaces(cursor);
-    const key = match(cursor, keyAhead)?.[1];
-    if (key === undefined || !isPlainKey(key) || Object.hasOwn(fields, key)) return notPlain;
+    const key = readKey(cursor);
+    if (key === undefined || Object.hasOwn(fields, key)) return notPlain;
     const value = readValue(cursor, depth + 1);
     if (value === notPlain) return notPlain;
     fields[key] = value;
   } while (passComma(cursor));
   return close(cursor, "}") ? fields : notPlain;
+}
+
+function readKey(cursor: Cursor): string | undefined {
+  if (cursor.text[cursor.at] === '"') return quotedKey(match(cursor, quotedAhead)?.[1]);
+  const key = match(cursor, keyAhead)?.[1];
+  return key !== undefined && isPlainKey(key) ? key : undefined;
 }
 
 function readList(cursor: Cursor, depth: number): unknown {

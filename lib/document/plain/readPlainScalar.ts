@@ -4,7 +4,7 @@ import { notPlain } from "./notPlain";
 const firstSign = /^(?:[\p{L}\p{N}(./$£€+]|-[\p{L}\p{N}.])/u;
 const plainNumber = /^(?:0|-?[1-9][0-9]{0,14})(?:\.[0-9]{1,15})?$/;
 /** All that YAML's core schema takes for something else than words. */
-const noWords =
+export const noWords =
   /^(?:null|Null|NULL|true|True|TRUE|false|False|FALSE|0o[0-7]+|0x[0-9a-fA-F]+|[-+]?[0-9]+|[-+]?(?:\.[0-9]+|[0-9]+(?:\.[0-9]*)?)(?:[eE][-+]?[0-9]+)?|[-+]?\.(?:inf|Inf|INF)|\.(?:nan|NaN|NAN))$/;
 
 /**

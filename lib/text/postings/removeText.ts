@@ -1,6 +1,6 @@
-import { countWords } from "./countWords";
 import { findEntry } from "./findEntry";
-import type { TermPostings, WordPostings } from "./wordPostings";
+import { findText } from "./findText";
+import type { WordPostings } from "./wordPostings";
 
 /**
  * Takes a text out word for word, so that the postings are as if it had never been.
@@ -10,23 +10,7 @@ import type { TermPostings, WordPostings } from "./wordPostings";
  */
 export function removeText(postings: WordPostings, id: string, texts: readonly string[]): void {
   const { boosts, ids, numberOf, free, terms, lengths, lengthTotals } = postings;
-  const number = numberOf.get(id);
-  if (number === undefined) {
-    throw new RangeError(`a text to take out must be there; got "${id}"; look its id up again`);
-  }
-  const found: { term: string; list: TermPostings; key: number; field: number }[] = [];
-  texts.map(countWords).forEach((counted, field) => {
-    const key = number * boosts.length + field;
-    for (const [term, count] of counted.terms) {
-      const list = terms.get(term);
-      if (list === undefined || !hasEntry(list, key, count)) {
-        throw new RangeError(
-          `a text must be taken out as it was added; got "${term}" in "${id}"; keep its former version`,
-        );
-      }
-      found.push({ term, list, key, field });
-    }
-  });
+  const { number, found } = findText(postings, id, texts);
   for (const { list, key, field } of found) {
     const at = 2 * findEntry(list, key);
     list.entries.copyWithin(at, at + 2, 2 * list.length);
@@ -43,9 +27,4 @@ export function removeText(postings: WordPostings, id: string, texts: readonly s
   ids[number] = undefined;
   numberOf.delete(id);
   free.push(number);
-}
-
-function hasEntry(list: TermPostings, key: number, count: number): boolean {
-  const at = findEntry(list, key);
-  return at < list.length && list.entries[2 * at] === key && list.entries[2 * at + 1] === count;
 }

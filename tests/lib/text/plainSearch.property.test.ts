@@ -39,12 +39,17 @@ const anyCase = fc
     ),
   );
 
-/** Puts cases in one after another, later versions of a case in place of earlier ones, both ways. */
-function putAll(versions: readonly Case[]) {
+/**
+ * Puts cases in one after another, later versions of a case in place of earlier ones, both ways.
+ *
+ * @param searched how many are in when somebody first searches
+ */
+function putAll(versions: readonly Case[], searched = versions.length) {
   const index = buildTextIndex([], smallVocabulary);
   const plain = plainSearch([], smallVocabulary);
   const latest = new Map<string, Case>();
-  for (const kase of versions) {
+  for (const [at, kase] of versions.entries()) {
+    if (at === searched) searchText(index, "valve");
     addToTextIndex(index, kase, smallVocabulary, latest.get(kase.id));
     plain.put(kase, latest.get(kase.id));
     latest.set(kase.id, kase);
@@ -55,7 +60,7 @@ function putAll(versions: readonly Case[]) {
 const versions = fc.array(anyCase, { maxLength: 14 });
 const runs = { numRuns: 400 };
 
-describe("the index of words beside a library's", () => {
+describe("the text index beside a library's, one case put in at a time", () => {
   it("tells the same likeness of every case, after whatever was put in and taken out", () => {
     fc.assert(
       fc.property(versions, text(asked, 12), (list, words) => {
@@ -69,16 +74,16 @@ describe("the index of words beside a library's", () => {
     );
   });
 
-  it("finds the same cases with the same scores by the same words, begun and misspelt ones too", () => {
+  it("finds the same cases with the same scores by the same words, whenever it was first searched", () => {
     fc.assert(
-      fc.property(versions, text(asked, 4), (list, words) => {
-        const { index, plain } = putAll(list);
+      fc.property(versions, fc.nat({ max: 14 }), text(asked, 4), (list, searched, words) => {
+        const { index, plain } = putAll(list, searched);
         const there = new Map(plain.find(words).map((hit) => [hit.id, hit]));
         const here = searchText(index, words);
         expect(new Set(here.map(({ id }) => id))).toEqual(new Set(there.keys()));
         for (const { id, score, terms } of here) {
           expect(score).toBeCloseTo(there.get(id)?.score ?? Number.NaN, 9);
-          expect(new Set(terms())).toEqual(new Set(there.get(id)?.terms));
+          expect(new Set(terms)).toEqual(new Set(there.get(id)?.terms));
         }
       }),
       runs,

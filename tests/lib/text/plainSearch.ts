@@ -5,20 +5,12 @@ import { searchOptions } from "@/lib/text/searchOptions";
 import { splitWords, toTerm } from "@/lib/text/terms";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 
-const { fields, boosts, weights, processTerm } = searchOptions;
+const { processTerm } = searchOptions;
 const tokenize = (text: string) => splitWords(text).map((word) => word.text);
 
 /** Search and likeness by words the way a library does them: its index, its scores, its tree of terms. */
 export function plainSearch(cases: readonly Case[], vocabulary: Vocabulary) {
-  const search = new MiniSearch<CaseDocument>({
-    fields: [...fields],
-    tokenize,
-    processTerm,
-    searchOptions: {
-      boost: Object.fromEntries(fields.map((field, at) => [field, boosts[at] ?? 1])),
-      weights: { ...weights },
-    },
-  });
+  const search = new MiniSearch<CaseDocument>({ ...searchOptions, tokenize });
   const terms = new Map<string, number>();
   const count = (kase: Case, by: 1 | -1) => {
     const { id: _, ...texts } = caseDocument(kase, vocabulary);
