@@ -48,18 +48,18 @@ async function tabTo(page: Page, name: RegExp): Promise<void> {
 }
 
 describe("Study", () => {
-  it.each(["/study", job, asked, `${job}&answer=yes`, answered])(
-    "has nothing that axe objects to at %s",
-    async (path) => {
-      for (const colorScheme of ["light", "dark"] as const) {
-        const page = await (await app.browser.newContext({ colorScheme })).newPage();
-        await page.goto(app.address + path);
-        const { violations } = await new AxeBuilder({ page }).analyze();
-        expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`)).toEqual([]);
-        await page.context().close();
-      }
-    },
-  );
+  it.each(
+    ["/study", job, asked, `${job}&answer=yes`, answered].flatMap((path) => [
+      { path, colorScheme: "light" as const },
+      { path, colorScheme: "dark" as const },
+    ]),
+  )("has nothing that axe objects to, $colorScheme, at $path", async ({ path, colorScheme }) => {
+    const page = await (await app.browser.newContext({ colorScheme })).newPage();
+    await page.goto(app.address + path);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`)).toEqual([]);
+    await page.context().close();
+  });
 
   it("is gone through from the family to the lesson by keyboard alone", async () => {
     const page = await open("/");

@@ -25,7 +25,12 @@ export function AnswerForm({ query, causes, repairs, checks, problems }: Props) 
   const groups = [...new Set(causes.map(({ group }) => group))].sort();
   const fault = problems.length > 0 ? "answer-problems" : undefined;
   return (
-    <Section title="What do you think it is?" id="answer" aside="whenever you are ready">
+    <Section
+      title="What do you think it is?"
+      id="answer"
+      className="unprinted"
+      aside="whenever you are ready"
+    >
       {fault ? (
         <div className={styles.problems} id={fault} role="alert">
           <ul>

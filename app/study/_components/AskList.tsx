@@ -18,7 +18,12 @@ export function AskList({ open, query, vocabulary }: Props) {
     .map((risk) => ({ risk, checks: open.filter(({ check }) => check.risk === risk) }))
     .filter(({ checks }) => checks.length > 0);
   return (
-    <Section title="Ask for a check" id="ask" aside="it answers at once, and the minutes are spent">
+    <Section
+      title="Ask for a check"
+      id="ask"
+      className="unprinted"
+      aside="it answers at once, and the minutes are spent"
+    >
       <nav className={styles.jump} aria-label="Kinds of check">
         {groups.map(({ risk, checks }) => (
           <a key={risk} href={`#ask-${risk}`}>

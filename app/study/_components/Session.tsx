@@ -42,7 +42,11 @@ export function Session({ kase, query: sent, bench }: Props) {
     </p>
   );
   if (settled?.named) {
-    const proposed = { repair: query.repair ?? undefined, first: query.first ?? undefined };
+    const { repair, first } = query;
+    const proposed = {
+      repair: repair !== null && vocabulary.repairs.has(repair) ? repair : undefined,
+      first: first !== null && vocabulary.checks.has(first) ? first : undefined,
+    };
     const review = reviewStudy(kase, bench, { asked: query.asked, named: settled.named, ...proposed });
     const others = [...review.recorded.checks, ...review.planned.checks].map(({ check }) => check);
     return (

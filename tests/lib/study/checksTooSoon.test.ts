@@ -32,4 +32,14 @@ describe("a check made too soon", () => {
     expect(soon("dent-seen", "cap-off")).toEqual([{ at: 1, check: "cap-off", safer: "dirt-seen" }]);
     expect(soon("dent-seen", "dirt-seen", "cap-off")).toEqual([]);
   });
+
+  it("is none where the safer ones could not be made before it", () => {
+    const checks = new Map(studyBench.vocabulary.checks);
+    for (const id of ["dent-seen", "dirt-seen"]) {
+      const check = checks.get(id);
+      if (check) checks.set(id, { ...check, needs: ["cap-off"] });
+    }
+    const shut = { ...studyBench, vocabulary: { ...studyBench.vocabulary, checks } };
+    expect(checksTooSoon(kase, walkStudy(kase, ["cap-off"], shut), shut)).toEqual([]);
+  });
 });
