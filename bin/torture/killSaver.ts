@@ -11,7 +11,7 @@ import {
 } from "./tortured";
 
 /** Longest life of a saving program after it is ready, milliseconds. */
-const longestLifeMs = 250;
+const longestLifeMs = 600;
 
 /** What became of a case whose saving programs were killed. */
 export type Kills = Readonly<{

@@ -48,7 +48,7 @@ async function objections(page: Page): Promise<string[]> {
   return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
 }
 
-describe.each(devices)("a whole job at %s", (_, options) => {
+describe.each(devices)("a whole job at %s", { timeout: 120_000 }, (_, options) => {
   it("is kept as a sheet, logged, harmed, proven, closed and found again", async () => {
     const page = await openPage(options);
     const id = await keepAsSheet(page);
@@ -148,7 +148,8 @@ describe("a sheet", () => {
       expect(standing(id)).not.toContain("written in mid-edit");
       const note = page.locator("form", { has: page.locator("input[value='check spring-look']") }).first();
       expect(await note.getByLabel("Note").inputValue()).toBe("written in mid-edit");
-      expect(await objections(page).catch(() => [])).toEqual([]);
+      // axe itself needs JavaScript.
+      if (javaScriptEnabled) expect(await objections(page)).toEqual([]);
       await page.getByRole("button", { name: "Do mine again on top of it" }).click();
       await page.getByText("7 steps,", { exact: false }).first().waitFor();
       expect(standing(id)).toContain("maker: Bandicoot");
