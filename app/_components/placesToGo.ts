@@ -4,6 +4,7 @@ export const placesToGo = [
   { href: "/sheets", label: "Sheets" },
   { href: "/casebook", label: "Casebook" },
   { href: "/handbook", label: "Handbook" },
+  { href: "/gauges", label: "Gauges" },
   { href: "/study", label: "Study" },
   { href: "/add", label: "Add a case" },
 ] as const;

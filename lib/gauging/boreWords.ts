@@ -11,11 +11,11 @@ export type BoreWords = Readonly<{ oval: string; press?: string; dent?: string }
  */
 export function boreWords({ oval, besideDent, press, dent }: BoreSection, lengths: LengthWords): BoreWords {
   if (oval.kind === "too few readings") return { oval: `Too few readings: write ${oval.write}.` };
-  const { difference, size } = lengths;
+  const { difference, size, error: errorOf } = lengths;
   const shown = besideDent.kind === "fitted" ? besideDent : oval;
   const { amplitudeMm, meanMm, standardErrors } = shown;
   const error = standardErrors
-    ? `, give or take ${difference(4 * standardErrors.amplitudeMm)}`
+    ? `, give or take ${errorOf(4 * standardErrors.amplitudeMm)}`
     : ", how far that may be out is not known";
   const beside = shown === oval ? "" : " The reading that stands out is left aside.";
   return {
@@ -36,6 +36,8 @@ function pressWords(press: BoreSection["press"]): string {
     }
     case "not shown":
       return "No oval is shown: these readings scatter by as much. Do not press by them.";
+    case "slight":
+      return `Widest at ${Math.round(press.atDeg[0])} degrees, but under half a thou (0.013 mm): call it round and let it be.`;
     case "round":
       return "Round, as far as diameters tell.";
     case "too few readings":
@@ -43,7 +45,10 @@ function pressWords(press: BoreSection["press"]): string {
   }
 }
 
-function dentWords(dent: BoreSection["dent"], { difference }: LengthWords): Readonly<{ dent?: string }> {
+function dentWords(
+  dent: BoreSection["dent"],
+  { difference, error }: LengthWords,
+): Readonly<{ dent?: string }> {
   switch (dent.kind) {
     case "too few readings":
       return { dent: `Whether there is a dent cannot be told: write ${dent.write}.` };
@@ -51,11 +56,11 @@ function dentWords(dent: BoreSection["dent"], { difference }: LengthWords): Read
       return {};
     case "dent":
       return {
-        dent: `At ${Math.round(dent.angleDeg)} degrees the bore is ${difference(dent.residualMm)} smaller than any oval explains, give or take ${difference(dent.standardErrorMm)}: a dent at one end of that diameter, if the reading is right. Take it again.`,
+        dent: `At ${Math.round(dent.angleDeg)} degrees the bore is ${difference(dent.residualMm)} smaller than any oval explains, give or take ${error(dent.standardErrorMm)}: a dent at one end of that diameter, if the reading is right. Take it again.`,
       };
     case "high":
       return {
-        dent: `At ${Math.round(dent.angleDeg)} degrees the bore is ${difference(dent.residualMm)} larger than any oval explains, give or take ${difference(dent.standardErrorMm)}: a groove or a slip in reading. Take it again.`,
+        dent: `At ${Math.round(dent.angleDeg)} degrees the bore is ${difference(dent.residualMm)} larger than any oval explains, give or take ${error(dent.standardErrorMm)}: a groove or a slip in reading. Take it again.`,
       };
   }
 }

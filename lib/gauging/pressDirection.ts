@@ -11,12 +11,16 @@ export type PressDirection =
       /** Chance that a round bore read with such noise shows as much ovality; null where that cannot be told. */
       chance: number | null;
     }>
+  /** An oval is shown, but too small to be pressed. */
+  | Readonly<{ kind: "slight"; atDeg: readonly [number, number] }>
   | Readonly<{ kind: "not shown"; chance: number }>
   | Readonly<{ kind: "round" }>
   | Readonly<{ kind: "too few readings" }>;
 
 /** What a round bore would show one time in twenty is not worth pressing. Chosen, as is usual. */
 const mostChance = 0.05;
+/** Longest less shortest under half a thou is called round. Common practice. */
+const leastOvalMm = 0.0127;
 
 /**
  * Says where an oval bore wants pressing: on the two ends of its widest diameter, so that it gives way along the narrowest.
@@ -35,9 +39,12 @@ export function pressDirection(oval: Ovality): PressDirection {
   const { widestDeg, amplitudeMm, standardErrors, residualsMm } = oval;
   if (widestDeg === null) return { kind: "round" };
   const atDeg = [widestDeg, widestDeg + 180] as const;
+  const isSlight = 4 * amplitudeMm < leastOvalMm;
+  if (!standardErrors && isSlight) return { kind: "slight", atDeg };
   if (!standardErrors) return { kind: "press", atDeg, plusMinusDeg: null, chance: null };
   const freedom = residualsMm.length - 3;
   const chance = (1 + (amplitudeMm / standardErrors.amplitudeMm) ** 2 / freedom) ** (-freedom / 2);
   if (chance > mostChance) return { kind: "not shown", chance };
+  if (isSlight) return { kind: "slight", atDeg };
   return { kind: "press", atDeg, plusMinusDeg: standardErrors.widestDeg, chance };
 }

@@ -86,7 +86,17 @@ function findingsOf(
     const [a, b] = [refOf(guest), refOf(host)];
     return a && b ? [{ a, b, result, where }] : [];
   });
-  return [...plugs, ...bores, ...readSwapTests(tests, [], vocabulary).findings].flatMap(
+  const found = [...plugs, ...bores, ...readSwapTests(tests, [], vocabulary).findings].flatMap(
     ({ check, outcome, part }) => (part ? [{ check, outcome, part: formatPartRef(part) }] : []),
   );
+  // A bore that is round at one depth and oval at another is oval: what is wrong anywhere counts before what is right elsewhere.
+  const isWrong = ({ check, outcome }: (typeof found)[number]) =>
+    vocabulary.checks.get(check)?.normal !== outcome;
+  const kept = new Map<string, (typeof found)[number]>();
+  for (const finding of found) {
+    const key = `${finding.check} ${finding.part}`;
+    const other = kept.get(key);
+    if (!other || (isWrong(finding) && !isWrong(other))) kept.set(key, finding);
+  }
+  return [...kept.values()];
 }

@@ -1,0 +1,50 @@
+import type { ReadingsInput } from "@/lib/consult/gauge/readingsInput";
+import { swapResultSchema } from "../../_bench/benchQuery";
+import { anglesOf, type GaugesFields, lengthsOf, sectionNumbers, valvesOf } from "./gaugesFields";
+
+/** The page's readings as the engine takes them, every length with its unit. */
+export function gaugesInput(fields: GaugesFields): ReadingsInput {
+  const { part = "casing 2", sib = "casing 1" } = fields;
+  const [passes, stops] = [lengthsOf(fields, "passes"), lengthsOf(fields, "stops")];
+  const [spasses, sstops] = [lengthsOf(fields, "spasses"), lengthsOf(fields, "sstops")];
+  const [depth] = lengthsOf(fields, "depth");
+  const [diameter] = lengthsOf(fields, "piston");
+  const [plusMinus] = lengthsOf(fields, "pm");
+  const gauged = passes.length + stops.length > 0;
+  return {
+    gauges: gauged
+      ? [
+          {
+            part,
+            ...(depth ? { depth } : {}),
+            passes: [...passes],
+            stops: [...stops],
+            reference: { part: sib, passes: [...spasses], stops: [...sstops] },
+            ...(diameter ? { piston: { diameter, ...(plusMinus ? { plusMinus } : {}) } } : {}),
+          },
+        ]
+      : [],
+    diameters: sectionNumbers(fields).flatMap((section) => {
+      const [at] = lengthsOf(fields, `d${section}`);
+      const readings = anglesOf(fields).flatMap((angle) => {
+        const [reading] = lengthsOf(fields, `d${section}-${angle}`);
+        return reading ? [{ angle, diameter: reading }] : [];
+      });
+      return readings.length > 0 ? [{ part, ...(at ? { depth: at } : {}), readings }] : [];
+    }),
+    swaps: swapsOf(fields).map(({ guest, host, result }) => ({ a: guest, b: host, result })),
+  };
+}
+
+/** The swaps that were tried, guests named piston and hosts casing. */
+export function swapsOf(fields: GaugesFields) {
+  const numbers = Array.from({ length: valvesOf(fields) }, (_, index) => index + 1);
+  return numbers.flatMap((row) =>
+    numbers.flatMap((column) => {
+      const result = swapResultSchema.safeParse(fields[`s${row}-${column}`]);
+      return result.success
+        ? [{ guest: `piston ${row}`, host: `casing ${column}`, result: result.data, where: null }]
+        : [];
+    }),
+  );
+}
