@@ -137,7 +137,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
               hasRoot={false}
             />
             {kase.path.length > 0 ? (
-              <SheetForm sheet={sheet} wish="undo" name="undo" className="unprinted">
+              <SheetForm sheet={sheet} wish="undo" name="undo" className={`${styles.undo} unprinted`}>
                 <button type="submit" className={controls.plain}>
                   Take back the last step
                 </button>

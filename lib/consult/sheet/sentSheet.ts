@@ -4,7 +4,6 @@ import { readSentCase } from "../../casebook/sentCase";
 
 /** What somebody at an open job asked for: a step logged, words read into steps, the last step taken back, and so on. */
 const wishSchema = z.enum(["log", "say", "undo", "edit", "close", "restore", "mine"]);
-type SheetWish = z.infer<typeof wishSchema>;
 
 const text = z
   .string()
