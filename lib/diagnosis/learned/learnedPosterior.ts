@@ -9,7 +9,7 @@ import { sampleRows } from "./sampleRows";
 import { stratifiedFolds } from "./stratifiedFolds";
 
 /** Folds within the rows learned from, by which the pool's weights are found: more where there are few rows. Chosen. */
-const innerFolds = { few: 10, many: 5, fewRows: 200 } as const;
+const innerFolds = { few: 10, many: 5, fewRows: 1000 } as const;
 /** Pull of the pool's weights toward equal ones. Chosen: see tests/reference/data/README.md. */
 const poolPull = 5;
 /** Say of the prior in every answer, in rows: nobody is surer than the casebook is large. Chosen. */

@@ -4,17 +4,19 @@ import type { AddDistance } from "./distance";
 import type { LabelledRows } from "./feature";
 
 /** Rows whose class is to be foretold by their neighbours, and the neighbours, at most. Chosen: more hardly changed the weights. */
-const mostAsked = 100;
-const mostNeighbours = 300;
+const mostAsked = 250;
+const mostNeighbours = 600;
 /** Differences kept at most, row by row and feature by feature. Chosen: six megabytes. */
-const mostDifferences = 1.5e6;
+const mostDifferences = 8e6;
 /** Pull of the weights' logarithms toward equal ones. Chosen: see tests/reference/data/README.md. */
 const equalPull = 3;
 /** Say of the prior, in votes of the nearest row, as in the vote itself. */
 const priorVotes = 0.3;
 /** Neighbour at which a vote has fallen to 1/e at the start. */
 const startNeighbour = 8;
-const search = { mostSteps: 8, tolerance: 1e-3 } as const;
+/** A slope under this moves no weight that shows. */
+const leastSlope = 1e-6;
+const search = { mostSteps: 10, tolerance: 1e-3 } as const;
 
 /**
  * Learns how much each feature's difference should count, so that rows are foretold best by the votes of the others,
@@ -46,6 +48,7 @@ export function learnNeighbourWeights(
   const start = new Float64Array(parts.length + 1);
   start[parts.length] = -Math.log(typicalGap(differences, parts.length, count, asked));
   const distances = new Float64Array(count);
+  const voters = new Int32Array(count);
   const point = minimise(
     (logs, gradient) => {
       gradient.fill(0);
@@ -63,11 +66,17 @@ export function learnNeighbourWeights(
           }
         }
         loss += turnIntoSlopes(distances, labels, own, prior);
+        let voterCount = 0;
+        for (let row = 0; row < count; row++) {
+          if (Math.abs(distances[row] ?? 0) > leastSlope) voters[voterCount++] = row;
+        }
         for (let at = 0; at < parts.length; at++) {
           const first = from + at * count;
           let slope = 0;
-          for (let row = 0; row < count; row++)
+          for (let voter = 0; voter < voterCount; voter++) {
+            const row = voters[voter] ?? 0;
             slope += (distances[row] ?? 0) * (differences[first + row] ?? 0);
+          }
           gradient[at] = (gradient[at] ?? 0) + slope * (weights[at] ?? 0);
         }
       }
