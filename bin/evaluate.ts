@@ -8,6 +8,7 @@ import { stratifiedFolds } from "@/lib/diagnosis/learned/stratifiedFolds";
 import { casebookReport } from "@/lib/evaluation/casebookReport";
 import { engines } from "@/lib/evaluation/engines/engines";
 import { crossValidate, leaveOneOutOfTable } from "@/lib/evaluation/evaluateTable";
+import { learnOpinionWeights } from "@/lib/evaluation/opinions/learnOpinionWeights";
 import { phraseSchema, scorePhrases } from "@/lib/evaluation/scorePhrases";
 import { reportOf } from "@/lib/evaluation/tableReport";
 import { readFolds } from "@/lib/evaluation/tables/readFolds";
@@ -16,13 +17,19 @@ import { TableFault } from "@/lib/evaluation/tables/tableFault";
 import { fail } from "./fail";
 
 const usage =
-  "usage: npm run -s evaluate -- --casebook | --phrases | FILE.arff|FILE.csv [--folds FILE.csv | --loo | --cv 10 --seed 1] " +
+  "usage: npm run -s evaluate -- --casebook | --phrases | --opinions | FILE.arff|FILE.csv [--folds FILE.csv | --loo | --cv 10 --seed 1] " +
   `[--engine ${[...engines.keys()].join("|")}] [--class NAME]`;
 const defaults = { cv: 10, seed: 1, engine: "pooled" } as const;
 
 const { file, options } = readArguments();
 const report =
-  file !== undefined ? evaluateFile(file) : options.phrases ? evaluatePhrases() : evaluateCasebook();
+  file !== undefined
+    ? evaluateFile(file)
+    : options.phrases
+      ? evaluatePhrases()
+      : options.opinions
+        ? learnOpinionWeights(openBench(process.env).bench)
+        : evaluateCasebook();
 process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
 
 function readArguments() {
@@ -32,6 +39,7 @@ function readArguments() {
       options: {
         casebook: { type: "boolean" },
         phrases: { type: "boolean" },
+        opinions: { type: "boolean" },
         loo: { type: "boolean" },
         folds: { type: "string" },
         cv: { type: "string" },
@@ -44,7 +52,7 @@ function readArguments() {
     const ways = [values.loo, values.folds, values.cv].filter((way) => way !== undefined);
     const dealsFolds = values.loo === undefined && values.folds === undefined;
     const isRight =
-      values.casebook || values.phrases
+      values.casebook || values.phrases || values.opinions
         ? Object.keys(values).length === 1 && name === undefined
         : name !== undefined &&
           ways.length <= 1 &&

@@ -1,11 +1,13 @@
 import type { Case } from "../casebook/caseFile";
 import type { Casebook } from "../casebook/loadCasebook";
+import type { WordModel } from "../diagnosis/wordModel";
 import { buildReader, type Reader } from "../reading/reader";
 import { addToTextIndex, buildTextIndex, type TextIndex } from "../text/textIndex";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { isFinished } from "./isFinished";
 import { type Learned, type Teaching, takeBackLesson, takeInLesson } from "./learned/learned";
 import { learnCasebook } from "./learned/loadLearned";
+import { pairModelOf } from "./wordsOfCauses";
 
 /**
  * Everything that a consultation needs, derived from vocabulary and casebook and kept in memory: droppable, rebuilt at
@@ -18,6 +20,8 @@ export type Bench = Learned &
     /** Sheets of jobs still open: found by their words, they teach nothing and nothing is compared with them. */
     open: Map<string, Case>;
     reader: Reader;
+    /** The pairs of words by which the handbook tells of each cause. */
+    pairs: WordModel;
     text: TextIndex;
   }>;
 
@@ -42,12 +46,14 @@ export function buildBench(
 ): Bench {
   const all = [...casebook.cases.values()];
   const reader = buildReader(vocabulary);
+  const learned = learn(casebook, { vocabulary, reader });
   return {
-    ...learn(casebook, { vocabulary, reader }),
+    ...learned,
     vocabulary,
     cases: byId(all.filter(isFinished)),
     open: byId(all.filter((kase) => !isFinished(kase))),
     reader,
+    pairs: pairModelOf(vocabulary, learned.model.causes, reader.words),
     text: indexText(casebook, vocabulary),
   };
 }

@@ -7,9 +7,10 @@ import { keyFindings } from "./keyFindings";
 import { listCauses } from "./listCauses";
 import { listNextChecks } from "./listNextChecks";
 import { listWarnings } from "./listWarnings";
+import { opinionsOn } from "./opinionsOn";
 import { planAhead } from "./planAhead";
 import type { Problem } from "./problem";
-import { findSimilarCases, showSimilarCases } from "./similarCases";
+import { findSimilarCases, showSimilarCases, voters } from "./similarCases";
 import { understandProblem } from "./understandProblem";
 import { weighOpinions } from "./weighOpinions";
 
@@ -20,8 +21,7 @@ export type ConsultOptions = Readonly<{
   plan?: boolean;
 }>;
 
-/** How many like cases vote, and how many are shown. Chosen. */
-const voters = 25;
+/** How many like cases are shown. Chosen. */
 const shown = 8;
 /** A case that is less like the problem than this is not shown as like it. Chosen. */
 const leastSimilarity = 0.02;
@@ -43,7 +43,15 @@ export function consult(
   const retrieved = known?.outside
     ? []
     : findSimilarCases(bench, problem, understanding, keyed, voters, without);
-  const belief = weighOpinions(bench, problem, understanding, keyed, retrieved);
+  const belief = weighOpinions(
+    opinionsOn(bench, problem, understanding, keyed, retrieved),
+    bench.vocabulary.weights,
+    {
+      isStrangeInstrument: problem.instrument !== undefined && instrument === undefined,
+      isOutside: known?.outside === true,
+      findingCount: findings.length,
+    },
+  );
   const causes = listCauses(bench, belief, keyed, retrieved);
   const similar = showSimilarCases(
     bench,

@@ -12,6 +12,9 @@ import { parseFindingKey } from "./keyFindings";
 import type { Problem } from "./problem";
 import type { Understanding } from "./understandProblem";
 
+/** How many like cases have a say in what the cause is. Chosen. */
+export const voters = 25;
+
 /** A case found to be like the problem, with what each thing asked gave to its similarity; to be explained before the table changes. */
 export type RetrievedLike = Readonly<{ case: Case; similarity: number; explain: () => MatchShare[] }>;
 

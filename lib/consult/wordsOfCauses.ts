@@ -7,7 +7,7 @@ import type { PreparedWords } from "../reading/token";
 import type { Cause } from "../vocabulary/cause";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { causeShares } from "./causeShares";
-import { countTerms } from "./countTerms";
+import { countTerms, pairsOf } from "./countTerms";
 
 /** What a word counts by where it stands, beside one of the prose that tells how a cause comes about. Chosen: see `evaluate --casebook`. */
 const weightOf = {
@@ -17,6 +17,7 @@ const weightOf = {
   comesAbout: 1,
   prove: 1.5,
   tellTale: 2,
+  pair: 2,
   said: 1,
   note: 0.7,
   story: 0.4,
@@ -48,6 +49,47 @@ export function wordModelOf(vocabulary: Vocabulary, model: CauseModel, words: Pr
   }
   return spoken;
 }
+
+/**
+ * Builds the model of the pairs of words by which each cause is told, from the handbook's short texts alone: a casebook's
+ * pairs would be too many to keep.
+ *
+ * @param causes ids, in the order that the model is to have
+ */
+export function pairModelOf(
+  { causes: entries }: Vocabulary,
+  causes: readonly string[],
+  words: PreparedWords,
+): WordModel {
+  const spoken = new WordModel(causes);
+  for (const { id, label, synonyms, toldAs, comesAbout, prove } of entries.values()) {
+    for (const text of [label, ...synonyms, ...toldAs, comesAbout, prove]) {
+      spoken.learn(id, countPairs(text, words));
+    }
+  }
+  return spoken;
+}
+
+/**
+ * Teaches one of the handbook's notes on how a cause comes in, or with `sign` -1 takes it back, so that it can be asked about
+ * as if nobody had written it.
+ */
+export function learnNote(
+  {
+    spoken,
+    pairs,
+    reader,
+  }: Readonly<{ spoken: WordModel; pairs: WordModel; reader: Readonly<{ words: PreparedWords }> }>,
+  cause: string,
+  note: string,
+  sign: 1 | -1,
+): void {
+  spoken.learn(cause, countTerms([[note, weightOf.toldAs]], reader.words), sign);
+  pairs.learn(cause, countPairs(note, reader.words), sign);
+}
+
+const countPairs = (text: string, words: PreparedWords) =>
+  new Map([...pairsOf(text, words)].map((pair) => [pair, weightOf.pair]));
 
 /** The ways of saying each telling finding, the more telling the more; many synonyms share what one would count. */
 function tellTalePhrases(

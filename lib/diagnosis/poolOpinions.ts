@@ -1,38 +1,41 @@
 import { normaliseLogs, type Posterior } from "./posterior";
 
 /**
- * Weights of the three opinions. What was found counts a little less than in full, for findings go together and would be
- * counted twice; so do the words, much more. Chosen: see `evaluate --casebook`.
+ * What one source says of the causes: log-likelihoods, or any logarithms that differ from them by a constant, by the order
+ * of the causes; how much they count; and the log-likelihood of something unknown, where the source has one.
  */
-const weights = { findings: 0.8, cases: 0.15, words: 0.35 } as const;
+export type Opinion = Readonly<{ logs: Float64Array; weight: number; noneLog?: number }>;
 
 /**
- * Joins what the findings say with what the like cases and the words say: a log-linear pool.
- * log P(c) = a log P_findings(c) + b log P_cases(c) + w log P(words | c) + constant; "none of these" is held to be told by
- * cases and words as the causes are on the whole.
+ * Joins what several sources say, a log-linear pool: log P(c) = log P_before(c) + sum_k w_k log P_k(c) + constant.
+ * A source that says nothing of something unknown is held to tell of it as of the causes on the whole.
  *
- * @param findings opinion by the findings
- * @param cases opinion by the like cases, in the same order of causes
- * @param words log-likelihood of the words by each cause; default none
- * @returns probabilities adding up to 1; a cause that the findings hold impossible stays at 0
+ * @param before belief before any of them; a cause that is impossible there stays at 0
+ * @returns probabilities adding up to 1
  * Source: logarithmic opinion pool, Genest & Zidek 1986.
  */
-export function poolOpinions(
-  findings: Posterior,
-  cases: Float64Array,
-  words: Float64Array = new Float64Array(cases.length),
-): Posterior {
-  const aside = cases.map(
-    (probability, row) =>
-      weights.cases * Math.log(Math.max(probability, 1e-6)) + weights.words * (words[row] ?? 0),
+export function poolOpinions(before: Posterior, opinions: readonly Opinion[]): Posterior {
+  const sure = opinions.filter(({ noneLog }) => noneLog !== undefined);
+  const aside = opinions.filter(({ noneLog }) => noneLog === undefined);
+  const none = sure.reduce((sum, { noneLog = 0, weight }) => sum + weight * noneLog, 0);
+  const first = join(before, sure, none);
+  const held = 1 - first.noneFits;
+  if (held <= 0) return first;
+  const typical = aside.map(
+    ({ logs }) => first.causes.reduce((sum, p, row) => sum + p * (logs[row] ?? 0), 0) / held,
   );
-  const logs = findings.causes.map((probability, row) =>
+  return join(
+    first,
+    aside,
+    aside.reduce((sum, { weight }, at) => sum + weight * (typical[at] ?? 0), 0),
+  );
+}
+
+function join({ causes, noneFits }: Posterior, opinions: readonly Opinion[], none: number): Posterior {
+  const logs = causes.map((probability, row) =>
     probability === 0
       ? Number.NEGATIVE_INFINITY
-      : weights.findings * Math.log(probability) + (aside[row] ?? 0),
+      : opinions.reduce((sum, one) => sum + one.weight * (one.logs[row] ?? 0), Math.log(probability)),
   );
-  const held = 1 - findings.noneFits;
-  const mean = findings.causes.reduce((sum, p, row) => sum + p * (aside[row] ?? 0), 0);
-  const typical = held > 0 ? mean / held : 0;
-  return normaliseLogs(logs, weights.findings * Math.log(Math.max(findings.noneFits, 1e-12)) + typical);
+  return normaliseLogs(logs, noneFits === 0 ? Number.NEGATIVE_INFINITY : Math.log(noneFits) + none);
 }

@@ -1,4 +1,5 @@
 import type { CauseModel } from "./causeModel";
+import { findingEvidence } from "./findingEvidence";
 
 /** Probabilities of all causes, in the model's order, and of none of them; they add up to 1. */
 export type Posterior = Readonly<{ causes: Float64Array; noneFits: number }>;
@@ -12,16 +13,13 @@ export type PosteriorOptions = Readonly<{
   doubtful?: ReadonlySet<string>;
 }>;
 
-/** Weight of a finding said with doubt. Chosen. */
-const doubtWeight = 0.5;
 /** Jobs in a hundred that turn out to be something the handbook does not know. Chosen. */
 export const defaultNonePrior = 0.04;
 
 /**
  * Weighs the causes by the findings: log P(c | f) = log P(c) + sum log P(f_i | c) + constant.
- * Something unknown is held to make every outcome of a check equally likely.
  *
- * @param findings finding key -> outcome; what the model does not know changes nothing
+ * @param findings finding key -> outcome, as in `findingEvidence`
  * @returns probabilities adding up to 1; with no possible cause `noneFits` is 1
  * Source: naive Bayes, e.g. Duda & Hart 1973.
  */
@@ -36,18 +34,11 @@ export function weighCauses(
   const logs = Float64Array.from(model.causes, (_, row) =>
     open[row] ? Math.log((1 - nonePrior) * (model.jobsOf(row) / total)) : Number.NEGATIVE_INFINITY,
   );
-  let noneLog = Math.log(nonePrior);
-  for (const [key, outcome] of findings) {
-    const likelihoods = model.likelihoods(key, outcome);
-    const kind = model.kindOf(key);
-    if (!likelihoods || !kind) continue;
-    const weight = doubtful.has(key) ? doubtWeight : 1;
-    for (let row = 0; row < logs.length; row++) {
-      logs[row] = (logs[row] ?? 0) + weight * Math.log(likelihoods[row] ?? 1);
-    }
-    noneLog -= weight * Math.log(kind.outcomes.length);
-  }
-  return normaliseLogs(logs, noneLog);
+  const evidence = findingEvidence(model, findings, doubtful);
+  return normaliseLogs(
+    logs.map((log, row) => log + (evidence.logs[row] ?? 0)),
+    Math.log(nonePrior) + evidence.noneLog,
+  );
 }
 
 /** Turns logarithms into probabilities without overflow: log-sum-exp. */

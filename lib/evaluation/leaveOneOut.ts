@@ -1,11 +1,9 @@
 import type { Case } from "../casebook/caseFile";
-import { formatPartRef } from "../casebook/partRef";
 import type { Answer } from "../consult/answer";
 import type { Bench } from "../consult/bench";
-import { caseFindings } from "../consult/caseFindings";
 import { consult } from "../consult/consult";
-import { problemSchema } from "../consult/problem";
 import { withoutCase } from "../consult/withoutCase";
+import { problemOf } from "./problemOf";
 import { rootsOf } from "./rootsOf";
 
 /** How one case fared when it was asked about as if it had never happened. */
@@ -33,19 +31,6 @@ export function leaveOneOut(bench: Bench): Asked[] {
     const problem = problemOf(kase, bench);
     const answer = withoutCase(bench, kase, () => consult(problem, bench, { without: kase.id }));
     return [{ case: kase.id, instrument: kase.instrument, root, ...standing(answer, roots) }];
-  });
-}
-
-/** A past case as it stood on the bench: its findings before the cure, and what the player said. */
-function problemOf(kase: Case, bench: Bench) {
-  return problemSchema.parse({
-    instrument: kase.instrument,
-    says: kase.complaint,
-    evidence: caseFindings(kase, bench.vocabulary).map(({ check, outcome, part }) => ({
-      check,
-      found: outcome,
-      ...(part ? { part: formatPartRef(part) } : {}),
-    })),
   });
 }
 

@@ -4,6 +4,7 @@ import { causeSchema } from "../vocabulary/cause";
 import { cautionSchema } from "../vocabulary/caution";
 import { checkSchema } from "../vocabulary/check";
 import { instrumentSchema } from "../vocabulary/instrument";
+import { opinionWeightsSchema } from "../vocabulary/opinionWeights";
 import { partSchema } from "../vocabulary/part";
 import { readingWordsSchema } from "../vocabulary/readingWords";
 import { repairSchema } from "../vocabulary/repair";
@@ -37,6 +38,7 @@ export function publishSchemas(vocabulary: Vocabulary): ReadonlyMap<string, obje
     ["repairs", list(repairSchema)],
     ["cautions", list(cautionSchema)],
     ["reading", publish(readingWordsSchema)],
+    ["weights", publish(opinionWeightsSchema)],
   ]);
 }
 

@@ -10,6 +10,7 @@ import { type Caution, cautionSchema } from "./caution";
 import { type Check, checkSchema } from "./check";
 import { findBrokenReferences } from "./findBrokenReferences";
 import { type Instrument, instrumentSchema } from "./instrument";
+import { opinionWeightsSchema } from "./opinionWeights";
 import { type Part, partSchema } from "./part";
 import { readingWordsSchema } from "./readingWords";
 import { type Repair, repairSchema } from "./repair";
@@ -19,8 +20,9 @@ import type { Vocabulary } from "./vocabulary";
 export type VocabularyReading = Readonly<{ vocabulary: Vocabulary; problems: readonly ContentProblem[] }>;
 
 /**
- * Loads the vocabulary from its folder: `instruments.yaml`, `parts.yaml`, `cautions.yaml`, `reading.yaml` and every
- * YAML file under `checks/`, `causes/` and `repairs/`. Each file is a list of entries, each entry checked on its own.
+ * Loads the vocabulary from its folder: `instruments.yaml`, `parts.yaml`, `cautions.yaml`, `reading.yaml`, `weights.yaml` where
+ * there is one, and every YAML file under `checks/`, `causes/` and `repairs/`. Each of these is a list of entries, each entry
+ * checked on its own.
  *
  * @param folder the vocabulary folder
  * @throws when the instruments or parts form no tree (a parent that is missing or a circle)
@@ -53,7 +55,10 @@ export function loadVocabulary(folder: string): VocabularyReading {
     causes: entries<Cause>("causes", causeSchema),
     repairs: entries<Repair>("repairs", repairSchema),
     cautions: entries<Caution>("cautions.yaml", cautionSchema),
-    words: readWords(folder, problems),
+    words: readWhole(folder, "reading.yaml", readingWordsSchema, problems),
+    weights: existsSync(join(folder, weightsFile))
+      ? readWhole(folder, weightsFile, opinionWeightsSchema, problems)
+      : opinionWeightsSchema.parse({}),
     instrumentTree: buildTaxonomy([...instruments.values()]),
     partTree: buildTaxonomy([...parts.values()]),
   };
@@ -110,13 +115,20 @@ function readEntries<Entry>(
   });
 }
 
-function readWords(folder: string, problems: ContentProblem[]) {
-  const file = "reading.yaml";
+const weightsFile = "weights.yaml";
+
+/** A file that is one entry; where it cannot be read everything in it takes its default. */
+function readWhole<Whole>(
+  folder: string,
+  file: string,
+  schema: z.ZodType<Whole>,
+  problems: ContentProblem[],
+): Whole {
   const reading = readFile(folder, file, problems);
-  const parsed = readingWordsSchema.safeParse(reading?.data ?? {});
+  const parsed = schema.safeParse(reading?.data ?? {});
   if (parsed.success) return parsed.data;
   problems.push(
     ...explainIssues(parsed.error.issues, reading?.data, { file, lineOf: reading?.lineOf ?? (() => 0) }),
   );
-  return readingWordsSchema.parse({});
+  return schema.parse({});
 }

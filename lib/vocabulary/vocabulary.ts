@@ -3,6 +3,7 @@ import type { Cause } from "./cause";
 import type { Caution } from "./caution";
 import type { Check } from "./check";
 import type { Instrument } from "./instrument";
+import type { OpinionWeights } from "./opinionWeights";
 import type { Part } from "./part";
 import type { ReadingWords } from "./readingWords";
 import type { Repair } from "./repair";
@@ -16,6 +17,7 @@ export type Vocabulary = Readonly<{
   repairs: ReadonlyMap<string, Repair>;
   cautions: ReadonlyMap<string, Caution>;
   words: ReadingWords;
+  weights: OpinionWeights;
   instrumentTree: Taxonomy;
   partTree: Taxonomy;
 }>;

@@ -7,6 +7,7 @@ import { buildTaxonomy } from "@/lib/similarity/taxonomy";
 import { type Cause, causeSchema } from "@/lib/vocabulary/cause";
 import { checkSchema } from "@/lib/vocabulary/check";
 import { instrumentSchema } from "@/lib/vocabulary/instrument";
+import { opinionWeightsSchema } from "@/lib/vocabulary/opinionWeights";
 import { partSchema } from "@/lib/vocabulary/part";
 import { readingWordsSchema } from "@/lib/vocabulary/readingWords";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
@@ -98,6 +99,7 @@ const vocabulary: Vocabulary = {
   repairs: new Map(),
   cautions: new Map(),
   words: readingWordsSchema.parse({}),
+  weights: opinionWeightsSchema.parse({}),
   instrumentTree: buildTaxonomy(instruments),
   partTree: buildTaxonomy(parts),
 };

@@ -80,43 +80,58 @@ describe("poolOpinions", () => {
     return { causes: Float64Array.of(a ?? 0, b ?? 0, c ?? 0), noneFits: none ?? 0 };
   });
 
+  const cases = (...shares: number[]) => ({ logs: Float64Array.from(shares, Math.log), weight: 0.5 });
+
   it("adds up to 1", () => {
     fc.assert(
-      fc.property(opinions, opinions, (findings, { causes: cases }) => {
-        const pooled = poolOpinions(findings, cases);
+      fc.property(opinions, opinions, share, (before, { causes: other }, weight) => {
+        const pooled = poolOpinions(before, [
+          { logs: other.map(Math.log), weight },
+          { logs: other.map(Math.log), noneLog: -1, weight },
+        ]);
         expect(total(pooled.causes) + pooled.noneFits).toBeCloseTo(1, 12);
       }),
     );
   });
 
-  it("keeps the findings' ranking, none of them included, where the cases speak for all alike", () => {
+  it("is Bayes' rule where a source counts in full: worked by hand", () => {
+    // .5 x .2, .3 x .6, .1 x .2 and none .1 x .4: .1, .18, .02 and .04 of .34.
+    const before = { causes: Float64Array.of(0.5, 0.3, 0.1), noneFits: 0.1 };
+    const logs = Float64Array.of(0.2, 0.6, 0.2).map(Math.log);
+    const { causes, noneFits } = poolOpinions(before, [{ logs, noneLog: Math.log(0.4), weight: 1 }]);
+    expect([...causes].map((p) => p.toFixed(6))).toEqual(["0.294118", "0.529412", "0.058824"]);
+    expect(noneFits).toBeCloseTo(0.04 / 0.34, 12);
+  });
+
+  it("changes nothing where a source counts nothing, or speaks for all alike", () => {
     fc.assert(
-      fc.property(opinions, (findings) => {
-        const pooled = poolOpinions(findings, Float64Array.of(1 / 3, 1 / 3, 1 / 3));
-        const order = ({ causes: values, noneFits }: Posterior) => {
-          const all = [...values, noneFits];
-          return all.map((_, at) => at).sort((x, y) => (all[y] ?? 0) - (all[x] ?? 0) || x - y);
-        };
-        fc.pre(new Set([...findings.causes, findings.noneFits].map((p) => p.toFixed(6))).size === 4);
-        expect(order(pooled)).toEqual(order(findings));
+      fc.property(opinions, opinions, (before, { causes: other }) => {
+        const logs = other.map(Math.log);
+        for (const said of [
+          { logs, noneLog: -3, weight: 0 },
+          { logs: logs.map(() => -2), weight: 0.7 },
+        ]) {
+          const pooled = poolOpinions(before, [said]);
+          for (const [row, p] of pooled.causes.entries()) expect(p).toBeCloseTo(before.causes[row] ?? 0, 12);
+        }
       }),
     );
   });
 
   it("raises a cause that the cases speak for, against one that they do not", () => {
     fc.assert(
-      fc.property(opinions, (findings) => {
-        const [a = 0, b = 1] = poolOpinions(findings, Float64Array.of(0.8, 0.1, 0.1)).causes;
-        const [c = 0, d = 1] = poolOpinions(findings, Float64Array.of(0.1, 0.8, 0.1)).causes;
+      fc.property(opinions, (before) => {
+        const [a = 0, b = 1] = poolOpinions(before, [cases(0.8, 0.1, 0.1)]).causes;
+        const [c = 0, d = 1] = poolOpinions(before, [cases(0.1, 0.8, 0.1)]).causes;
         expect(a / b).toBeGreaterThan(c / d);
       }),
     );
   });
 
-  it("does not let the cases bring back what the findings hold impossible", () => {
-    const findings = { causes: Float64Array.of(0, 0.5, 0.4), noneFits: 0.1 };
-    expect(poolOpinions(findings, Float64Array.of(1, 0, 0)).causes[0]).toBe(0);
+  it("does not let the cases bring back what is impossible", () => {
+    const before = { causes: Float64Array.of(0, 0.5, 0.4), noneFits: 0.1 };
+    expect(poolOpinions(before, [cases(1, 0.01, 0.01)]).causes[0]).toBe(0);
     const nothing = { causes: new Float64Array(3), noneFits: 1 };
-    expect(poolOpinions(nothing, Float64Array.of(1, 0, 0))).toEqual(nothing);
+    expect(poolOpinions(nothing, [cases(1, 0.01, 0.01)])).toEqual(nothing);
   });
 });

@@ -3,6 +3,7 @@ import { buildTaxonomy } from "@/lib/similarity/taxonomy";
 import { causeSchema } from "@/lib/vocabulary/cause";
 import { checkSchema } from "@/lib/vocabulary/check";
 import { instrumentSchema } from "@/lib/vocabulary/instrument";
+import { opinionWeightsSchema } from "@/lib/vocabulary/opinionWeights";
 import { partSchema } from "@/lib/vocabulary/part";
 import { readingWordsSchema } from "@/lib/vocabulary/readingWords";
 import { repairSchema } from "@/lib/vocabulary/repair";
@@ -215,6 +216,7 @@ export const smallVocabulary: Vocabulary = {
   causes: byId(causes),
   repairs: byId(repairs),
   cautions: new Map(),
+  weights: opinionWeightsSchema.parse({}),
   words: readingWordsSchema.parse({
     deniesWhatFollows: [
       "no",

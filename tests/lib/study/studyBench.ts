@@ -4,6 +4,7 @@ import { buildTaxonomy } from "@/lib/similarity/taxonomy";
 import { causeSchema } from "@/lib/vocabulary/cause";
 import { checkSchema } from "@/lib/vocabulary/check";
 import { instrumentSchema } from "@/lib/vocabulary/instrument";
+import { opinionWeightsSchema } from "@/lib/vocabulary/opinionWeights";
 import { partSchema } from "@/lib/vocabulary/part";
 import { readingWordsSchema } from "@/lib/vocabulary/readingWords";
 import { repairSchema } from "@/lib/vocabulary/repair";
@@ -121,6 +122,7 @@ const vocabulary: Vocabulary = {
   repairs: byId([repair("clean"), repair("raise", [{ check: "dent-seen", why: "It must be there." }])]),
   cautions: new Map(),
   words: readingWordsSchema.parse({}),
+  weights: opinionWeightsSchema.parse({}),
   instrumentTree: buildTaxonomy(instruments),
   partTree: buildTaxonomy(parts),
 };

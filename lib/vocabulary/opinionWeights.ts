@@ -1,0 +1,25 @@
+import { z } from "zod";
+
+const weightSchema = z.number().min(0).max(10);
+
+/**
+ * What each source counts for when causes are weighed: 1 takes it at its word, less tempers it. All are learned from the
+ * handbook and the casebook by `npm run -s evaluate -- --opinions`.
+ */
+export const opinionWeightsSchema = z.strictObject({
+  /** How common the causes are. */
+  prior: weightSchema.default(1),
+  /** Findings that were set down as such: tapped, measured, given as evidence. */
+  setDown: weightSchema.default(1),
+  /** Findings that were read from free text. */
+  readFromText: weightSchema.default(0.5),
+  /** The causes of like cases. */
+  likeCases: weightSchema.default(0.1),
+  /** The words of the free text, each by itself. */
+  words: weightSchema.default(0.3),
+  /** Pairs of words that stand side by side there. */
+  pairs: weightSchema.default(0.1),
+  /** The words of the evidence. */
+  wordsOfEvidence: weightSchema.default(0.2),
+});
+export type OpinionWeights = z.infer<typeof opinionWeightsSchema>;
