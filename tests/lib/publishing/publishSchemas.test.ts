@@ -25,6 +25,7 @@ describe("the published schemas", () => {
       "repairs",
       "cautions",
       "reading",
+      "weights",
     ]);
     for (const schema of schemas.values()) {
       expect(schema).toHaveProperty("$schema", "https://json-schema.org/draft/2020-12/schema");
