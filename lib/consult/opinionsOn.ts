@@ -4,6 +4,7 @@ import { voteOfCases } from "../diagnosis/voteOfCases";
 import { appliesTo } from "../vocabulary/appliesTo";
 import type { Bench } from "./bench";
 import { causeShares } from "./causeShares";
+import { clauseEvidence } from "./clauseEvidence";
 import { countTerms, pairsOf } from "./countTerms";
 import type { Finding } from "./finding";
 import type { Problem } from "./problem";
@@ -24,6 +25,7 @@ export type Opinions = Readonly<{
   likeCases: Float64Array;
   words: Float64Array;
   pairs: Float64Array;
+  clauses: Float64Array;
   wordsOfEvidence: Float64Array;
   /** Share of the problem's words that no cause was ever told with, 0..1. */
   strange: number;
@@ -36,7 +38,7 @@ const leastVote = 1e-6;
 export function opinionsOn(
   bench: Bench,
   problem: Problem,
-  { instrument, findings }: Pick<Understanding, "instrument" | "findings">,
+  { instrument, findings, notUnderstood }: Pick<Understanding, "instrument" | "findings" | "notUnderstood">,
   keyed: ReadonlyMap<string, KeyedFinding>,
   retrieved: readonly RetrievedLike[],
 ): Opinions {
@@ -49,6 +51,8 @@ export function opinionsOn(
   const [wordsSaid, wordsTold] = [says, told].map((text) => [
     ...countTerms([[text, 1]], reader.words).keys(),
   ]);
+  const evidence = problem.evidence.map(({ check, found }) => `${check}: ${found}`);
+  const unread = [problem.says ?? "", ...evidence.filter((item) => notUnderstood.includes(item))];
   const votes = retrieved.map(({ case: { causes }, similarity }) => ({
     similarity,
     causes: causeShares(causes),
@@ -65,6 +69,7 @@ export function opinionsOn(
     readFromText: evidenceOf(true),
     likeCases: voteOfCases(model.causes, prior, votes).map((vote) => Math.log(Math.max(vote, leastVote))),
     words: spoken.weigh(wordsSaid ?? [], possible).logs,
+    clauses: clauseEvidence(bench, unread.join(". "), instrument),
     pairs: pairs.weigh(pairsOf(says, reader.words), possible).logs,
     wordsOfEvidence: spoken.weigh(wordsTold ?? [], possible).logs,
     strange: spoken.weigh([...(wordsSaid ?? []), ...(wordsTold ?? [])], possible).strange,

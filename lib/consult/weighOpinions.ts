@@ -42,6 +42,7 @@ export function weighOpinions(
     [
       { ...opinions.setDown, weight: weights.setDown },
       { ...opinions.readFromText, weight: weights.readFromText },
+      { logs: opinions.clauses, weight: weights.clauses },
       { logs: opinions.likeCases, weight: weights.likeCases },
       { logs: opinions.words, weight: weights.words },
       { logs: opinions.pairs, weight: weights.pairs },

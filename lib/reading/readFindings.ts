@@ -10,6 +10,7 @@ import { leftOver } from "./leftOver";
 import { matchPhrases, type PhraseMatch } from "./matchPhrases";
 import { findMentions, type Mention } from "./mentions";
 import { checkBearsOn, partForCheck } from "./partFit";
+import { readByWords } from "./readByWords";
 import { readDenial } from "./readDenial";
 import type { OutcomeMeaning, Reader } from "./reader";
 import { readSound } from "./readSound";
@@ -88,6 +89,10 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
     for (const sound of readSound(sentence, mentions, scopes, used, reader, instrument, text)) {
       findings.push(...sound.findings);
       for (const token of sound.tokens) used.add(token);
+    }
+    for (const one of readByWords(sentence, mentions, scopes, used, reader, admits, carried, text)) {
+      findings.push(one.finding);
+      for (const token of one.tokens) used.add(token);
     }
     const lastMain = mentions.findLast(({ ref }) => !ref.others && ref.place !== undefined);
     carried = lastMain?.ref ?? carried;

@@ -2,6 +2,7 @@ import type { Check, Outcome } from "../vocabulary/check";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { buildPhraseIndex, type PhraseIndex } from "./phraseIndex";
 import { buildSequences, type Sequences } from "./sequences";
+import { learnSpokenOutcomes, type SpokenOutcomes } from "./spokenOutcomes";
 import { type PreparedWords, prepareWords, splitTokens } from "./token";
 
 /** What a phrase of the checks means: this outcome of this check. */
@@ -16,6 +17,7 @@ export type Reader = Readonly<{
   parts: PhraseIndex<string>;
   instruments: PhraseIndex<string>;
   sequences: Sequences;
+  spoken: SpokenOutcomes;
 }>;
 
 /** Builds the reader: phrase indexes over the vocabulary's labels and synonyms, and the small words. */
@@ -38,6 +40,7 @@ export function buildReader(vocabulary: Vocabulary): Reader {
     parts: named(vocabulary.parts.values()),
     instruments: named(vocabulary.instruments.values()),
     sequences: buildSequences(vocabulary.words, words),
+    spoken: learnSpokenOutcomes(vocabulary, words),
   };
 }
 

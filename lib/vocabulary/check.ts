@@ -7,6 +7,7 @@ import {
   riskSchema,
   sourceSchema,
   synonymsSchema,
+  toldAsSchema,
 } from "./words";
 
 /**
@@ -26,6 +27,8 @@ export const outcomeSchema = z.strictObject({
   id: idSchema,
   label: z.string().min(2),
   synonyms: synonymsSchema,
+  /** Notes from which this outcome would be read, by themselves and in the bench's own words. */
+  toldAs: toldAsSchema,
   /** What it means when somebody says it is not so; default: the check's normal outcome. */
   denied: idSchema.optional(),
   /** Findings in the same sentence beside which the words do not mean this: "all three run free" counts no trouble. */

@@ -12,7 +12,9 @@ export const opinionWeightsSchema = z.strictObject({
   /** Findings that were set down as such: tapped, measured, given as evidence. */
   setDown: weightSchema.default(1),
   /** Findings that were read from free text. */
-  readFromText: weightSchema.default(0.5),
+  readFromText: weightSchema.default(0.3),
+  /** Findings that the clauses of the free text may tell of, by their words alone. */
+  clauses: weightSchema.default(0.5),
   /** The causes of like cases. */
   likeCases: weightSchema.default(0.1),
   /** The words of the free text, each by itself. */

@@ -15,6 +15,9 @@ export const idOf = (names: EntryKind) => idSchema.meta({ names });
 /** Other ways of saying it at the bench: synonyms, abbreviations, usual misspellings. */
 export const synonymsSchema = z.array(z.string().trim().min(1).max(80)).default([]);
 
+/** Short notes in the bench's own words, as a tired technician would type them. */
+export const toldAsSchema = z.array(z.string().trim().min(8).max(120)).default([]);
+
 /** Where a fact of the trade comes from; `common practice` when no publication is named. */
 export const sourceSchema = z.string().trim().min(3).default("common practice");
 

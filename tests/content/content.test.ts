@@ -164,6 +164,19 @@ const atLeastOften: readonly Frequency[] = ["always", "usually", "often"];
 const atMostRarely: readonly Frequency[] = ["rarely", "never"];
 
 describe("the handbook", () => {
+  it("tells every outcome in eight notes at least, all of them different and none a phrase that is matched anyway", () => {
+    const outcomes = [...checks.values()].flatMap(({ id, outcomes: own }) =>
+      own.map((outcome) => ({ ...outcome, id: `${id} ${outcome.id}` })),
+    );
+    expect(outcomes.filter(({ toldAs }) => toldAs.length < 8).map(({ id }) => id)).toEqual([]);
+    const notes = outcomes.flatMap(({ toldAs }) => toldAs.map((note) => note.toLowerCase()));
+    expect(notes.filter((note, at) => notes.indexOf(note) !== at)).toEqual([]);
+    const phrases = new Set(
+      outcomes.flatMap(({ synonyms }) => synonyms.map((phrase) => phrase.toLowerCase())),
+    );
+    expect(notes.filter((note) => phrases.has(note))).toEqual([]);
+  });
+
   it("says of every cause what speaks for it and what speaks against it", () => {
     const oneSided = ({
       findings,

@@ -66,6 +66,7 @@ const sources = [
   "likeCases",
   "words",
   "pairs",
+  "clauses",
   "wordsOfEvidence",
 ] as const;
 

@@ -1,0 +1,44 @@
+import { WordModel } from "../diagnosis/wordModel";
+import type { Vocabulary } from "../vocabulary/vocabulary";
+import type { OutcomeMeaning } from "./reader";
+import { type PreparedWords, splitTokens, type Token } from "./token";
+
+/** The words by which each outcome of the checks is told. */
+export type SpokenOutcomes = Readonly<{
+  model: WordModel;
+  /** By the order of the model. */
+  meanings: readonly OutcomeMeaning[];
+}>;
+
+/** What a word counts by where it stands. Chosen: see tests/reference/phrases. */
+const weightOf = { name: 1, toldAs: 2 } as const;
+
+/** Learns the words of every outcome: of its label, its synonyms, and the notes from which it would be read. */
+export function learnSpokenOutcomes({ checks }: Vocabulary, words: PreparedWords): SpokenOutcomes {
+  const meanings = [...checks.values()].flatMap((check) =>
+    check.outcomes.map((outcome) => ({ check, outcome })),
+  );
+  const model = new WordModel(meanings.map(outcomeName));
+  for (const meaning of meanings) {
+    const { label, synonyms, toldAs } = meaning.outcome;
+    const learn = (text: string, weight: number) =>
+      model.learn(
+        outcomeName(meaning),
+        new Map([...tellingTerms(splitTokens(text, words))].map((term) => [term, weight])),
+      );
+    for (const name of [label, ...synonyms]) learn(name, weightOf.name);
+    for (const note of toldAs) learn(note, weightOf.toldAs);
+  }
+  return { model, meanings };
+}
+
+/** The terms of some tokens once each, without fillers and without the numbers that count parts. */
+export function tellingTerms(tokens: readonly Token[]): Set<string> {
+  return new Set(
+    tokens
+      .filter(({ filler, place, text }) => !filler && (place === undefined || !/^\d/.test(text)))
+      .map(({ term }) => term),
+  );
+}
+
+const outcomeName = ({ check, outcome }: OutcomeMeaning) => `${check.id} ${outcome.id}`;

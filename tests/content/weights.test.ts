@@ -1,0 +1,22 @@
+import { describe, expect, it } from "vitest";
+import { openBench } from "@/lib/consult/openBench";
+import { learnOpinionWeights } from "@/lib/evaluation/opinions/learnOpinionWeights";
+
+const { bench } = openBench({});
+
+describe("the weights of the sources", () => {
+  /* The prior is left out: notes are as many for rare causes as for common ones, so that they cannot teach it. */
+  it("are those that the handbook and the demo casebook teach (npm run -s evaluate -- --opinions)", {
+    timeout: 120_000,
+  }, () => {
+    const { prior: _, ...kept } = bench.vocabulary.weights;
+    const { weights, leftOut } = learnOpinionWeights(bench);
+    for (const [name, weight] of Object.entries(kept)) {
+      expect({ name, weight: Object.entries(weights).find(([own]) => own === name)?.[1] }).toEqual({
+        name,
+        weight: expect.closeTo(weight, 2),
+      });
+    }
+    expect(leftOut.hit3).toBeGreaterThan(0.9);
+  });
+});
