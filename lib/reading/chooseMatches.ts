@@ -23,13 +23,14 @@ export function chooseMatches<Meaning>(
   for (const { match } of ranked) {
     if (match.tokens.some((token) => taken.has(token))) continue;
     if (match.tokens.length === 1 && chosen.some((other) => encloses(other, first(match)))) continue;
+    if (chosen.some((other) => other.tokens.some((at) => encloses(match, at)))) continue;
     for (const token of match.tokens) taken.add(token);
     chosen.push(match);
   }
   return chosen.sort((a, b) => first(a) - first(b));
 }
 
-/** A lone word in the midst of a longer phrase belongs to what that phrase says. */
+/** A lone word in the midst of a longer phrase belongs to what that phrase says, and no phrase reaches over a better one. */
 const encloses = ({ tokens }: PhraseMatch<unknown>, at: number) =>
   at > (tokens[0] ?? 0) && at < (tokens.at(-1) ?? 0);
 

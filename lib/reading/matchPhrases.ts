@@ -103,10 +103,18 @@ function matchAt<Meaning>(
     .slice(anchor + 1, end + 1)
     .filter((token, offset) => !taken.includes(anchor + 1 + offset) && !token.filler);
   const breaks = tokens.slice(anchor + 1, end + 1).filter((token) => token.breakBefore === "clause").length;
+  if (!isOneMatter(taken.length, between.length, breaks)) return undefined;
   const wrongOrder = taken.some((at, position) => position > 0 && at < (taken[position - 1] ?? at));
   const cost =
     between.length * gapCost + breaks * (taken.length < 3 ? 2 : 1) * commaCost + (wrongOrder ? orderCost : 0);
   return { phrase, tokens: ordered, score: found * Math.max(0.3, 1 - cost) };
+}
+
+/** Two words with a comma between belong to two matters; three may be a treatment and its result ("cleaned it, no change"). */
+function isOneMatter(words: number, between: number, breaks: number): boolean {
+  if (words < 3) return breaks === 0 && between <= 1;
+  if (words < longPhrase) return breaks === 0 ? between <= 1 : between === 0;
+  return true;
 }
 
 /** A word that denies is there, for without it the phrase means the contrary, and stands before the word it denies, in the same clause, with fillers at most between them. */

@@ -31,7 +31,7 @@ export function readEvidence(
 ): FindingRead | undefined {
   const { vocabulary } = reader;
   const words = `${evidence.check}: ${evidence.found}`;
-  const tokens = splitTokens(words, reader.words);
+  const tokens = splitTokens(`${evidence.check}  ${evidence.found}`, reader.words);
   const scopes = findScopes(tokens, reader.sequences);
   const foundFrom = evidence.check.length + 1;
   const make = (check: Check, outcome: string, absent: boolean, doubtful: boolean): FindingRead => {
