@@ -8,6 +8,7 @@ import { stratifiedFolds } from "@/lib/diagnosis/learned/stratifiedFolds";
 import { casebookReport } from "@/lib/evaluation/casebookReport";
 import { engines } from "@/lib/evaluation/engines/engines";
 import { crossValidate, leaveOneOutOfTable } from "@/lib/evaluation/evaluateTable";
+import { benchNoteSchema, notesReport } from "@/lib/evaluation/notesReport";
 import { learnOpinionWeights } from "@/lib/evaluation/opinions/learnOpinionWeights";
 import { phraseSchema, scorePhrases } from "@/lib/evaluation/scorePhrases";
 import { reportOf } from "@/lib/evaluation/tableReport";
@@ -17,7 +18,7 @@ import { TableFault } from "@/lib/evaluation/tables/tableFault";
 import { fail } from "./fail";
 
 const usage =
-  "usage: npm run -s evaluate -- --casebook | --phrases | --opinions | FILE.arff|FILE.csv [--folds FILE.csv | --loo | --cv 10 --seed 1] " +
+  "usage: npm run -s evaluate -- --casebook | --notes | --phrases | --opinions | FILE.arff|FILE.csv [--folds FILE.csv | --loo | --cv 10 --seed 1] " +
   `[--engine ${[...engines.keys()].join("|")}] [--class NAME]`;
 const defaults = { cv: 10, seed: 1, engine: "pooled" } as const;
 
@@ -27,9 +28,11 @@ const report =
     ? evaluateFile(file)
     : options.phrases
       ? evaluatePhrases()
-      : options.opinions
-        ? learnOpinionWeights(openBench(process.env).bench)
-        : evaluateCasebook();
+      : options.notes
+        ? evaluateNotes()
+        : options.opinions
+          ? learnOpinionWeights(openBench(process.env).bench)
+          : evaluateCasebook();
 process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
 
 function readArguments() {
@@ -38,6 +41,7 @@ function readArguments() {
       allowPositionals: true,
       options: {
         casebook: { type: "boolean" },
+        notes: { type: "boolean" },
         phrases: { type: "boolean" },
         opinions: { type: "boolean" },
         loo: { type: "boolean" },
@@ -52,7 +56,7 @@ function readArguments() {
     const ways = [values.loo, values.folds, values.cv].filter((way) => way !== undefined);
     const dealsFolds = values.loo === undefined && values.folds === undefined;
     const isRight =
-      values.casebook || values.phrases || values.opinions
+      values.casebook || values.notes || values.phrases || values.opinions
         ? Object.keys(values).length === 1 && name === undefined
         : name !== undefined &&
           ways.length <= 1 &&
@@ -78,11 +82,19 @@ function evaluateCasebook() {
 function evaluatePhrases() {
   const { reader } = openBench(process.env).bench;
   const scoreOf = (name: string) => {
-    const file = join(import.meta.dirname, "../tests/reference/phrases", `${name}.json`);
-    return scorePhrases(z.array(phraseSchema).parse(JSON.parse(readFileSync(file, "utf8"))), reader);
+    return scorePhrases(z.array(phraseSchema).parse(readReference(`phrases/${name}.json`)), reader);
   };
   const { misread: _, ...heldBack } = scoreOf("heldBack");
   return { tuning: scoreOf("tuning"), heldBack };
+}
+
+function evaluateNotes() {
+  const notes = z.array(benchNoteSchema).parse(readReference("notes/benchNotes.json"));
+  return notesReport(notes, openBench(process.env).bench);
+}
+
+function readReference(name: string): unknown {
+  return JSON.parse(readFileSync(join(import.meta.dirname, "../tests/reference", name), "utf8"));
 }
 
 function evaluateFile(name: string) {
