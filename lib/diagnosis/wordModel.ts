@@ -2,57 +2,57 @@ import { nearestTerm } from "./nearestTerm";
 
 /** What a text says by its words alone. */
 export type WordOpinion = Readonly<{
-  /** log P(words | cause) / P(words), by the order of the causes; 0 for a cause that is not possible. */
+  /** log P(words | topic) / P(words), by the order of the topics; 0 for a topic that is not possible. */
   logs: Float64Array;
-  /** Share of the text's terms that no possible cause has ever been told with, 0..1; 1 for a text without terms. */
+  /** Share of the text's terms that no possible topic has ever been told with, 0..1; 1 for a text without terms. */
   strange: number;
 }>;
 
-/** What a word model has learned, laid out in arrays: term t has the causes and counts from `starts[t]` to before `starts[t + 1]`. */
+/** What a word model has learned, laid out in arrays: term t has the topics and counts from `starts[t]` to before `starts[t + 1]`. */
 export type WordLessons = Readonly<{
   terms: readonly string[];
   starts: Int32Array;
   rows: Int32Array;
   counts: Float64Array;
-  /** By row of the cause, how much it was told in all. */
+  /** By row of the topic, how much it was told in all. */
   sizes: Float64Array;
 }>;
 
-/** Words that a cause is credited with before its own are heard: how much of the language of all causes is mixed in. Chosen: see `evaluate --casebook`. */
+/** Words that a topic is credited with before its own are heard: how much of the language of all topics is mixed in. Chosen: see `evaluate --casebook`. */
 const smoothingWords = 80;
-/** One cause that repeats a word does not make it a common one: it counts at most so often in the language of all. Chosen. */
-const mostOfOneCause = 3;
-/** Added to what all causes say of a term, so that none is impossible. Chosen. */
+/** One topic that repeats a word does not make it a common one: it counts at most so often in the language of all. Chosen. */
+const mostOfOneTopic = 3;
+/** Added to what all topics say of a term, so that none is impossible. Chosen. */
 const leastWords = 0.1;
 
 /**
- * The language in which each cause is spoken of: counts of terms, so that a text more is a few additions.
- * P(term | cause) = (n + m P(term)) / (N + m): n how often the cause was told with the term, N with any, P(term) over
- * all causes that are possible, m `smoothingWords`.
+ * The language in which each topic is spoken of: counts of terms, so that a text more is a few additions.
+ * P(term | topic) = (n + m P(term)) / (N + m): n how often the topic was told with the term, N with any, P(term) over
+ * all topics that are possible, m `smoothingWords`.
  * Source: query likelihood with Dirichlet smoothing, Ponte & Croft 1998; Zhai & Lafferty 2001.
  */
 export class WordModel {
-  readonly causes: readonly string[];
+  readonly topics: readonly string[];
   readonly #rowOf: ReadonlyMap<string, number>;
-  /** Term -> row of the cause -> how often. */
+  /** Term -> row of the topic -> how often. */
   readonly #counts = new Map<string, Map<number, number>>();
   readonly #sizes: Float64Array;
   readonly #slips = new Map<string, string | undefined>();
 
-  constructor(causes: readonly string[]) {
-    this.causes = causes;
-    this.#rowOf = new Map(causes.map((id, row) => [id, row]));
-    this.#sizes = new Float64Array(causes.length);
+  constructor(topics: readonly string[]) {
+    this.topics = topics;
+    this.#rowOf = new Map(topics.map((id, row) => [id, row]));
+    this.#sizes = new Float64Array(topics.length);
   }
 
   /**
-   * Adds the terms of a text that tells of a cause, or with a `share` below 0 takes them back.
+   * Adds the terms of a text that tells of a topic, or with a `share` below 0 takes them back.
    *
    * @param terms term -> how often, or how much it counts
-   * @param share of the blame that the cause has in what the text tells; a cause that the model does not know is passed over
+   * @param share of the blame that the topic has in what the text tells; a topic that the model does not know is passed over
    */
-  learn(cause: string, terms: ReadonlyMap<string, number>, share = 1): void {
-    const row = this.#rowOf.get(cause);
+  learn(topic: string, terms: ReadonlyMap<string, number>, share = 1): void {
+    const row = this.#rowOf.get(topic);
     if (row === undefined) return;
     for (const [term, count] of terms) {
       let counts = this.#counts.get(term);
@@ -91,14 +91,14 @@ export class WordModel {
   }
 
   /**
-   * Puts what another model of the same causes had learned in the place of what this one has.
+   * Puts what another model of the same topics had learned in the place of what this one has.
    *
-   * @throws RangeError when the lessons are of another number of causes
+   * @throws RangeError when the lessons are of another number of topics
    */
   recall({ terms, starts, rows, counts, sizes }: WordLessons): void {
     if (sizes.length !== this.#sizes.length) {
       throw new RangeError(
-        `lessons must be of ${this.#sizes.length} causes; got ${sizes.length}; learn anew`,
+        `lessons must be of ${this.#sizes.length} topics; got ${sizes.length}; learn anew`,
       );
     }
     this.#counts.clear();
@@ -113,14 +113,14 @@ export class WordModel {
   }
 
   /**
-   * Weighs the causes by the words of a text; each term counts once, a typing slip as the term that it is nearest to.
+   * Weighs the topics by the words of a text; each term counts once, a typing slip as the term that it is nearest to.
    *
-   * @param possible which causes can be at work at all
+   * @param possible which topics can be at work at all
    */
-  weigh(text: Iterable<string>, possible: (cause: string) => boolean): WordOpinion {
-    const open = this.causes.map((id) => possible(id));
+  weigh(text: Iterable<string>, possible: (topic: string) => boolean): WordOpinion {
+    const open = this.topics.map((id) => possible(id));
     const size = this.#sizes.reduce((sum, one, row) => sum + (open[row] ? one : 0), 0);
-    const logs = new Float64Array(this.causes.length);
+    const logs = new Float64Array(this.topics.length);
     const terms = new Set(text);
     const read = new Set<string>();
     let strange = 0;
@@ -128,7 +128,7 @@ export class WordModel {
       const term = this.#readingOf(spoken);
       const counts = term === undefined ? undefined : this.#counts.get(term);
       let all = 0;
-      for (const [row, count] of counts ?? []) if (open[row]) all += Math.min(count, mostOfOneCause);
+      for (const [row, count] of counts ?? []) if (open[row]) all += Math.min(count, mostOfOneTopic);
       if (term === undefined || counts === undefined || all === 0) strange += 1;
       else if (!read.has(term)) {
         read.add(term);

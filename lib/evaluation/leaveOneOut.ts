@@ -1,4 +1,3 @@
-import type { Case } from "../casebook/caseFile";
 import type { Answer } from "../consult/answer";
 import type { Bench } from "../consult/bench";
 import { consult } from "../consult/consult";

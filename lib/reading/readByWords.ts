@@ -2,7 +2,7 @@ import type { PartRef } from "../casebook/partRef";
 import type { FindingRead } from "./findingRead";
 import type { Mention } from "./mentions";
 import { checkBearsOn, partForCheck } from "./partFit";
-import type { OutcomeMeaning, Reader } from "./reader";
+import type { Reader } from "./reader";
 import type { Scopes } from "./scopes";
 import { tellingTerms } from "./spokenOutcomes";
 import type { Token } from "./token";
@@ -20,6 +20,7 @@ const mostStrange = 0.5;
  * it, so it counts as said with doubt.
  *
  * @param used tokens that a finding took
+ * @param isOpen says which outcomes of the reader's `spoken` make sense here, by their names
  * @param carried the part that was spoken of last
  */
 export function readByWords(
@@ -28,7 +29,7 @@ export function readByWords(
   scopes: Scopes,
   used: ReadonlySet<number>,
   { vocabulary, spoken }: Reader,
-  admits: (meaning: OutcomeMeaning) => boolean,
+  isOpen: (outcome: string) => boolean,
   carried: PartRef | undefined,
   text: string,
 ): Readonly<{ finding: FindingRead; tokens: readonly number[] }>[] {
@@ -39,8 +40,7 @@ export function readByWords(
     const telling = free.filter((at) => !isMentioned(at) && !sentence[at]?.filler && !scopes.isSmallWord(at));
     const terms = tellingTerms(clause.flatMap((at) => sentence[at] ?? []));
     if (telling.length === 0 || terms.size < least.words) return [];
-    const open = new Set(meanings.flatMap((meaning, row) => (admits(meaning) ? [model.causes[row]] : [])));
-    const { logs, strange } = model.weigh(terms, (name) => open.has(name));
+    const { logs, strange } = model.weigh(terms, isOpen);
     const best = likeliest(logs);
     const meaning = meanings[best.row];
     if (!meaning || best.log < least.logLikelihood || best.share < least.share || strange > mostStrange)

@@ -16,6 +16,7 @@ import type { OutcomeMeaning, Reader } from "./reader";
 import { readSound } from "./readSound";
 import { readSwap, type SwapRead } from "./readSwap";
 import { findScopes, type Scopes } from "./scopes";
+import { openOutcomes } from "./spokenOutcomes";
 import { splitTokens, type Token } from "./token";
 
 /** A text as understood: findings and swap tests in the order of the text, and the words that nothing took up. */
@@ -46,6 +47,7 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
   const served = checksServing(reader.vocabulary, instrument);
   const nearness = ({ families }: Check) => depthOfFamily(reader.vocabulary, families, instrument);
   const admits = ({ check }: OutcomeMeaning) => served.has(check.id);
+  const tellable = openOutcomes(reader.spoken, admits);
   const findings: FindingRead[] = [];
   const swaps: SwapRead[] = [];
   const notUnderstood: string[] = [];
@@ -90,7 +92,16 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
       findings.push(...sound.findings);
       for (const token of sound.tokens) used.add(token);
     }
-    for (const one of readByWords(sentence, mentions, scopes, used, reader, admits, carried, text)) {
+    for (const one of readByWords(
+      sentence,
+      mentions,
+      scopes,
+      used,
+      reader,
+      (name) => tellable.has(name),
+      carried,
+      text,
+    )) {
       findings.push(one.finding);
       for (const token of one.tokens) used.add(token);
     }

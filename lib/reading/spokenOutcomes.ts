@@ -32,6 +32,14 @@ export function learnSpokenOutcomes({ checks }: Vocabulary, words: PreparedWords
   return { model, meanings };
 }
 
+/** The names in the model of the outcomes that make sense, as `admits` says. */
+export function openOutcomes(
+  { model, meanings }: SpokenOutcomes,
+  admits: (meaning: OutcomeMeaning) => boolean,
+): ReadonlySet<string> {
+  return new Set(model.topics.filter((_, row) => meanings[row] !== undefined && admits(meanings[row])));
+}
+
 /** The terms of some tokens once each, without fillers and without the numbers that count parts. */
 export function tellingTerms(tokens: readonly Token[]): Set<string> {
   return new Set(

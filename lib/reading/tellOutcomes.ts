@@ -1,6 +1,6 @@
 import type { OutcomeMeaning, Reader } from "./reader";
 import { findScopes } from "./scopes";
-import { tellingTerms } from "./spokenOutcomes";
+import { openOutcomes, tellingTerms } from "./spokenOutcomes";
 import { splitTokens, type Token } from "./token";
 
 /** An outcome that a clause may tell of, with the probability that it does; what is missing to 1 tells of nothing known. */
@@ -30,7 +30,7 @@ export function tellOutcomes(
 ): ToldClause[] {
   const { model, meanings } = reader.spoken;
   const tokens = splitTokens(text, reader.words);
-  const open = new Set(meanings.flatMap((meaning, row) => (admits(meaning) ? [model.causes[row]] : [])));
+  const open = openOutcomes(reader.spoken, admits);
   return clausesOf(tokens, reader).flatMap(({ others, clause }) => {
     const { logs } = model.weigh(tellingTerms(clause), (name) => open.has(name));
     const odds = logs.map((log) => (log > 0 ? Math.exp(tempering * log) : 0));

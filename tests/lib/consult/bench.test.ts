@@ -146,7 +146,7 @@ describe("takeInCase", () => {
   });
 });
 
-describe("buildBench", () => {
+describe("buildBench, whatever the order", () => {
   it("does not care in which order the cases lie", () => {
     expectSameAnswers(benchOf(smallCases), benchOf(smallCases.toReversed()));
   });
