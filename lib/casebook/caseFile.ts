@@ -19,13 +19,51 @@ export const caseCauseSchema = z.looseObject({
   note: z.string().trim().max(2000).optional(),
 });
 
-/** What a repair did to the instrument that it should not have, and who paid for it. */
+/** What a repair did to the instrument that it should not have, how, by which step of the path (from 1), and who paid for it. */
 const harmSchema = z.looseObject({
   repair: idOf("repairs"),
   part: partRefSchema.optional(),
   what: lineSchema,
+  how: lineSchema.optional(),
+  step: z.int().min(1).max(200).optional(),
   minutes: minutesSchema.default(0),
   paidBy: z.enum(["shop", "customer"]),
+});
+
+/**
+ * A repair that was chosen, before it was done: for which cause, after which case's plan (`from`), and which checks stood
+ * beside it to be made first, as they were seen and as they were ticked.
+ */
+const plannedSchema = z.looseObject({
+  repair: idOf("repairs"),
+  part: partRefSchema.optional(),
+  for: idOf("causes").optional(),
+  from: idSchema.optional(),
+  seen: z.array(idOf("checks")).max(20).optional(),
+  ticked: z.array(idOf("checks")).max(20).optional(),
+});
+
+/** What the customer was told, and what like cases said of it at that time: minutes for half, four in five, 19 in 20 of them. */
+const quotedSchema = z.looseObject({
+  minutes: minutesSchema,
+  price: moneySchema,
+  on: daySchema.optional(),
+  p50: minutesSchema.optional(),
+  p80: minutesSchema.optional(),
+  p95: minutesSchema.optional(),
+});
+
+/** The clock of a job in hand: minutes that it holds, and since when it runs on, where it does. */
+const clockSchema = z.looseObject({
+  minutes: minutesSchema,
+  since: z.iso.datetime({ error: "a time of day in UTC, such as 2026-03-09T14:30:00Z" }).optional(),
+});
+
+/** A past case that this job looked like: what was different, and whether its lesson held here. */
+const lookedLikeSchema = z.looseObject({
+  case: idSchema,
+  different: lineSchema.optional(),
+  lesson: z.enum(["held", "failed"]).optional(),
 });
 
 /**
@@ -45,16 +83,19 @@ export const caseFieldsSchema = z.looseObject({
   complaint: z.string().trim().min(1).max(2000),
   arrival: z.array(lineSchema).default([]),
   firstThought: idOf("causes").optional(),
+  plan: z.array(plannedSchema).max(20).optional(),
   path: z.array(stepSchema).max(200).default([]),
+  clock: clockSchema.optional(),
   causes: z.array(caseCauseSchema).max(12).default([]),
   outcome: z.enum(["fixed", "improved", "not-fixed", "declined"]).optional(),
   minutes: minutesSchema.optional(),
-  quoted: z.looseObject({ minutes: minutesSchema, price: moneySchema }).optional(),
+  quoted: quotedSchema.optional(),
   charge: moneySchema.optional(),
   swallowed: z.looseObject({ minutes: minutesSchema, money: moneySchema }).optional(),
   harms: z.array(harmSchema).max(20).default([]),
   /** Why the job was closed as fixed without the proof that its repairs ask for. */
   unproven: lineSchema.optional(),
+  like: z.array(lookedLikeSchema).max(12).optional(),
   lessons: z.array(lineSchema).max(10).default([]),
 });
 

@@ -24,6 +24,9 @@ export function controlOf(field: string, form: Pick<CaseForm, "steps" | "causes"
     case "demo":
     case "firstThought":
     case "harms":
+    case "plan":
+    case "clock":
+    case "like":
     case "swallowed":
       return "";
     default:

@@ -58,6 +58,15 @@ export function findCaseFaults(fields: CaseFields, vocabulary: Vocabulary): Case
 
   known(["instrument"], fields.instrument, instruments, "instrument");
   known(["firstThought"], fields.firstThought, causes, "cause");
+  for (const [index, planned] of (fields.plan ?? []).entries()) {
+    const at = (...rest: PropertyKey[]) => ["plan", index, ...rest];
+    known(at("repair"), planned.repair, repairs, "repair");
+    known(at("for"), planned.for, causes, "cause");
+    part(at("part"), planned.part);
+    for (const name of ["seen", "ticked"] as const)
+      for (const [place, check] of (planned[name] ?? []).entries())
+        known(at(name, place), check, checks, "check");
+  }
   for (const [index, step] of fields.path.entries()) {
     const at = (...rest: PropertyKey[]) => ["path", index, ...rest];
     const [first, second] = kindsOfStep(step);
@@ -93,6 +102,13 @@ export function findCaseFaults(fields: CaseFields, vocabulary: Vocabulary): Case
   for (const [index, harm] of fields.harms.entries()) {
     known(["harms", index, "repair"], harm.repair, repairs, "repair");
     part(["harms", index, "part"], harm.part);
+    if (harm.step !== undefined && harm.step > fields.path.length) {
+      faults.push({
+        path: ["harms", index, "step"],
+        expected: `the number of a step, from 1 to ${fields.path.length}`,
+        received: String(harm.step),
+      });
+    }
   }
   return faults;
 }

@@ -2,9 +2,9 @@ import { Document, isMap, isSeq, type YAMLMap } from "yaml";
 import { caseFieldsSchema } from "./caseFile";
 
 /** Lists whose entries stand on one line each, so that a path reads as a path. */
-const oneLineEntries = ["path", "causes", "harms"] as const;
+const oneLineEntries = ["plan", "path", "causes", "harms", "like"] as const;
 /** Lists that stand on one line as a whole, and small groups. */
-const oneLine = ["quoted", "swallowed"] as const;
+const oneLine = ["clock", "quoted", "swallowed"] as const;
 
 /**
  * Writes a case as a Markdown file: fields in the schema's order, unknown ones after them in their own order, then the

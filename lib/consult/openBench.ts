@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import { existsSync } from "node:fs";
 import { type ContentFolders, contentFolders } from "../casebook/contentFolder";
 import { type Casebook, loadCasebook } from "../casebook/loadCasebook";
+import { readSettings } from "../casebook/settings/readSettings";
 import { snapshotPlace } from "../casebook/snapshot/snapshotPlace";
 import type { ContentProblem } from "../document/contentProblem";
 import { loadVocabulary } from "../vocabulary/loadVocabulary";
@@ -30,6 +31,6 @@ export function openBench(environment: Readonly<Record<string, string | undefine
       indexText: (cases, words) => loadTextIndex(cases, words, place),
       learn: (cases, teaching) => loadLearned(cases, teaching, place),
     }),
-    problems: [...problems, ...casebook.problems],
+    problems: [...problems, ...casebook.problems, ...readSettings(folders.content).problems],
   };
 }

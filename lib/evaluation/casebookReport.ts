@@ -1,5 +1,6 @@
 import type { Bench } from "../consult/bench";
 import { familyOf } from "../vocabulary/familyOf";
+import { type EstimateReport, estimateCoverage } from "./estimateCoverage";
 import { type Asked, leaveOneOut } from "./leaveOneOut";
 import { rankByHabit } from "./rankByHabit";
 import { rankByText } from "./rankByText";
@@ -10,6 +11,8 @@ export type CasebookReport = RankSummary &
   Readonly<{
     families: Readonly<Record<string, RankSummary>>;
     baselines: Readonly<{ textSearch: RankSummary; commonestCause: RankSummary }>;
+    /** How long jobs were said to take, and how often that held. */
+    estimates: EstimateReport;
     missed: readonly (Omit<Asked, "rank"> & Readonly<{ rank: number | null }>)[];
   }>;
 
@@ -29,6 +32,7 @@ export function casebookReport(bench: Bench): CasebookReport {
       textSearch: summariseRanks(cases.map((kase) => rankByText(kase, bench))),
       commonestCause: summariseRanks(cases.map((kase) => rankByHabit(kase, bench))),
     },
+    estimates: estimateCoverage(bench),
     missed: asked
       .filter(({ rank }) => rank > 1)
       .map((one) => ({ ...one, rank: Number.isFinite(one.rank) ? one.rank : null })),

@@ -1,8 +1,8 @@
 import type { Answer } from "../consult/answer";
 import type { Bench } from "../consult/bench";
+import { caseProblem } from "../consult/caseProblem";
 import { consult } from "../consult/consult";
 import { withoutCase } from "../consult/withoutCase";
-import { problemOf } from "./problemOf";
 import { rootsOf } from "./rootsOf";
 
 /** How one case fared when it was asked about as if it had never happened. */
@@ -27,7 +27,7 @@ export function leaveOneOut(bench: Bench): Asked[] {
     const roots = rootsOf(kase);
     const [root] = roots;
     if (root === undefined) return [];
-    const problem = problemOf(kase, bench);
+    const problem = caseProblem(kase, bench.vocabulary);
     const answer = withoutCase(bench, kase, () => consult(problem, bench, { without: kase.id }));
     return [{ case: kase.id, instrument: kase.instrument, root, ...standing(answer, roots) }];
   });

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { caseFieldsSchema } from "../casebook/caseFile";
+import { shopSettingsSchema } from "../casebook/settings/shopSettings";
 import { causeSchema } from "../vocabulary/cause";
 import { cautionSchema } from "../vocabulary/caution";
 import { checkSchema } from "../vocabulary/check";
@@ -31,6 +32,7 @@ export function publishSchemas(vocabulary: Vocabulary): ReadonlyMap<string, obje
   const list = (schema: z.ZodType) => publish(z.array(schema));
   return new Map([
     ["case", publish(caseFieldsSchema)],
+    ["shop", publish(shopSettingsSchema)],
     ["instruments", list(instrumentSchema)],
     ["parts", list(partSchema)],
     ["checks", list(checkSchema)],

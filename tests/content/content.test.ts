@@ -11,6 +11,7 @@ import { openBench } from "@/lib/consult/openBench";
 import { problemSchema } from "@/lib/consult/problem";
 import { readPlugs } from "@/lib/consult/readReadings";
 import { formatProblem } from "@/lib/document/contentProblem";
+import { estimateCoverage } from "@/lib/evaluation/estimateCoverage";
 import { rootsOf } from "@/lib/evaluation/rootsOf";
 import { publishSchemas } from "@/lib/publishing/publishSchemas";
 import { splitWords } from "@/lib/text/terms";
@@ -295,5 +296,15 @@ describe("the outcome of a demo case", () => {
       return (outcome === "fixed") !== isFixed && `${outcome}, and ${isFixed ? "a" : "no"} repair fixed it`;
     };
     expect(offenders(cases, mismatch)).toEqual([]);
+  });
+});
+
+describe("the estimates of the demo casebook, each job asked about as if it had never happened", () => {
+  it("hold at four in five for 75 to 85 in 100 jobs, and at nineteen in twenty for nine in ten or more", () => {
+    const { n, p80, p95 } = estimateCoverage(bench);
+    expect(n).toBe(cases.length);
+    expect(p80).toBeGreaterThanOrEqual(0.75);
+    expect(p80).toBeLessThanOrEqual(0.85);
+    expect(p95).toBeGreaterThanOrEqual(0.9);
   });
 });

@@ -1,6 +1,6 @@
 import type { Bench } from "../../consult/bench";
+import { caseProblem } from "../../consult/caseProblem";
 import { withoutCase } from "../../consult/withoutCase";
-import { problemOf } from "../problemOf";
 import { rootsOf } from "../rootsOf";
 import { type OpinionSample, sampleOpinions } from "./opinionSample";
 
@@ -14,7 +14,7 @@ export function sampleCases(bench: Bench): OpinionSample[] {
   return [...bench.cases.values()].flatMap((kase) => {
     const [root] = rootsOf(kase);
     if (root === undefined) return [];
-    const { instrument = "", says = "", evidence } = problemOf(kase, bench);
+    const { instrument = "", says = "", evidence } = caseProblem(kase, bench.vocabulary);
     const labels = evidence.map(({ check, found }) => labelOf(bench, check, found));
     return withoutCase(bench, kase, () => [
       sampleOpinions(bench, { instrument, says, evidence }, root, kase.id),

@@ -152,7 +152,25 @@ const known = fc.record({
   complaint: line,
   arrival: fc.array(line, { maxLength: 3 }),
   firstThought: fc.option(fc.constant("gummed-oil"), { nil: undefined }),
+  plan: fc.option(
+    fc.array(
+      fc.record({
+        repair: fc.constantFrom("clean-and-oil", "ease-casing"),
+        part: fc.option(part, { nil: undefined }),
+        for: fc.option(fc.constant("gummed-oil"), { nil: undefined }),
+        from: fc.option(fc.constant("21-007"), { nil: undefined }),
+        seen: fc.option(fc.constant(["valve-travel"]), { nil: undefined }),
+        ticked: fc.option(fc.constantFrom([], ["valve-travel"]), { nil: undefined }),
+      }),
+      { maxLength: 3 },
+    ),
+    { nil: undefined },
+  ),
   path: fc.array(extended, { maxLength: 5 }),
+  clock: fc.option(
+    fc.record({ minutes, since: fc.option(fc.constant("2024-03-01T08:15:00Z"), { nil: undefined }) }),
+    { nil: undefined },
+  ),
   causes: fc.array(
     fc.record({
       cause: fc.constantFrom("gummed-oil", "casing-dented"),
@@ -164,7 +182,15 @@ const known = fc.record({
   ),
   outcome: fc.option(fc.constantFrom("fixed", "declined"), { nil: undefined }),
   minutes: fc.option(minutes, { nil: undefined }),
-  quoted: fc.option(fc.record({ minutes, price: minutes }), { nil: undefined }),
+  quoted: fc.option(
+    fc.record({
+      minutes,
+      price: minutes,
+      on: fc.option(fc.constant("2024-02-29"), { nil: undefined }),
+      p80: fc.option(minutes, { nil: undefined }),
+    }),
+    { nil: undefined },
+  ),
   charge: fc.option(minutes, { nil: undefined }),
   swallowed: fc.option(fc.record({ minutes, money: minutes }), { nil: undefined }),
   harms: fc.array(
@@ -172,10 +198,22 @@ const known = fc.record({
       repair: fc.constant("ease-casing"),
       part: fc.option(part, { nil: undefined }),
       what: line,
+      how: note,
       minutes,
       paidBy: fc.constantFrom("shop", "customer"),
     }),
     { maxLength: 2 },
+  ),
+  like: fc.option(
+    fc.array(
+      fc.record({
+        case: fc.constantFrom("21-007", "22-x"),
+        different: note,
+        lesson: fc.option(fc.constantFrom("held", "failed"), { nil: undefined }),
+      }),
+      { maxLength: 3 },
+    ),
+    { nil: undefined },
   ),
   lessons: fc.array(line, { maxLength: 3 }),
 });

@@ -28,6 +28,7 @@ describe("casebookReport", () => {
     expect(Object.values(report.families).reduce((sum, { n }) => sum + n, 0)).toBe(4);
     expect(report.baselines.textSearch.n).toBe(4);
     expect(report.baselines.commonestCause.n).toBe(4);
+    expect(report.estimates.n).toBe(4);
     expect(report.missed).toHaveLength(Math.round(4 * (1 - report.hit1)));
   });
 });

@@ -18,6 +18,7 @@ describe("the published schemas", () => {
   it("are one for cases and one for each kind of vocabulary file", () => {
     expect([...schemas.keys()]).toEqual([
       "case",
+      "shop",
       "instruments",
       "parts",
       "checks",

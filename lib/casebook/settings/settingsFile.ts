@@ -1,0 +1,2 @@
+/** The name of the settings file in the content folder. */
+export const settingsFile = "shop.yaml";

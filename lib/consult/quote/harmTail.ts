@@ -1,0 +1,82 @@
+import { jeffreysInterval } from "../../estimate/jeffreysInterval";
+import type { Bench } from "../bench";
+import type { LikeCaseJob } from "./likeJobs";
+
+/** How often a repair did harm, and what it then cost. */
+export type RepairTail = Readonly<{
+  repair: string;
+  label: string;
+  done: number;
+  harmed: number;
+  /** Where the rate lies in the long run, nineteen times in twenty; undefined where the repair was never done. */
+  interval: Readonly<{ low: number; high: number }> | undefined;
+  /** The chance reckoned with, and the minutes to make good, on average, that the shop then bears. */
+  chance: number;
+  shopMinutes: number;
+}>;
+
+/** What going wrong may add to a job beyond what its like cases hold already. */
+export type HarmTail = Readonly<{
+  repairs: readonly RepairTail[];
+  harmChance: number;
+  harmMinutes: number;
+}>;
+
+/** A repair's own record is drawn toward all repairs' by as many imagined jobs. Chosen. */
+const imagined = 5;
+
+/**
+ * The tail that recorded harms add to a job's minutes.
+ *
+ * Of one repair: chance = (harmed + m r) / (done + m), r the rate of all repairs together, m = 5; of several, that any of
+ * them does harm. What the like cases had of harm is in their minutes already and is taken off.
+ *
+ * @param repairs ids of the repairs in view; unknown ones are passed over
+ */
+export function harmTail(repairs: readonly string[], like: readonly LikeCaseJob[], bench: Bench): HarmTail {
+  const all = [...bench.repairs.values()];
+  const everDone = all.reduce((sum, { done }) => sum + done, 0);
+  const everHarmed = all.reduce((sum, { harmed }) => sum + harmed, 0);
+  const rate = everDone > 0 ? everHarmed / everDone : 0;
+  const rows = [...new Set(repairs)].flatMap((id): RepairTail[] => {
+    const repair = bench.vocabulary.repairs.get(id);
+    if (!repair) return [];
+    const { done, harmed } = bench.repairs.get(id) ?? { done: 0, harmed: 0 };
+    return [
+      {
+        repair: id,
+        label: repair.label,
+        done,
+        harmed,
+        interval: done > 0 ? jeffreysInterval(harmed, done) : undefined,
+        chance: done === 0 ? rate : (harmed + imagined * rate) / (done + imagined),
+        shopMinutes: shopMinutesOf(id, bench) ?? shopMinutesOf(undefined, bench) ?? 0,
+      },
+    ];
+  });
+  const any = 1 - rows.reduce((well, { chance }) => well * (1 - chance), 1);
+  const weight = like.reduce((sum, one) => sum + one.weight, 0);
+  const held = like.reduce((sum, one) => sum + (one.case.harms.length > 0 ? one.weight : 0), 0);
+  const chances = rows.reduce((sum, { chance }) => sum + chance, 0);
+  return {
+    repairs: rows,
+    harmChance: Math.max(0, any - (weight > 0 ? held / weight : 0)),
+    harmMinutes:
+      chances > 0
+        ? rows.reduce((sum, { chance, shopMinutes }) => sum + chance * shopMinutes, 0) / chances
+        : 0,
+  };
+}
+
+/** The minutes that a harm of one repair, or of any, has cost the shop on average; undefined where there was none. */
+function shopMinutesOf(repair: string | undefined, { repairs, cases }: Bench): number | undefined {
+  const records = repair === undefined ? [...repairs.values()] : [repairs.get(repair)];
+  const ids = new Set(records.flatMap((record) => record?.harms.map((harm) => harm.case) ?? []));
+  const harms = [...ids]
+    .flatMap((id) => cases.get(id)?.harms ?? [])
+    .filter((harm) => repair === undefined || harm.repair === repair);
+  if (harms.length === 0) return undefined;
+  return (
+    harms.reduce((sum, { minutes, paidBy }) => sum + (paidBy === "shop" ? minutes : 0), 0) / harms.length
+  );
+}
