@@ -10,13 +10,17 @@ import { takeIn } from "./takeIn";
 
 /** Takes an open job one wish further, on disk and in the running shop. */
 export async function reviseSheet(sent: SentSheet): Promise<RevisedCase> {
-  const { bench, vocabulary } = await getShop();
+  const { bench, vocabulary, casebook } = await getShop();
   const place = await placeOfCase(sent.sheet);
   if (!place) throw new Error(`a sheet must be named by its id; got ${JSON.stringify(sent.sheet)}`);
   const keeper = { vocabulary, nowMs: Date.now(), mark: randomUUID() };
   const save = (): RevisedCase => {
     if (sent.wish === "restore") return restoreRevision(sent.version, sent.baseHash, place, keeper);
-    const changed = changeSheet(sent, bench.reader);
+    const changed = changeSheet(sent, {
+      reader: bench.reader,
+      nowMs: keeper.nowMs,
+      caseOf: (one) => casebook.cases.get(one),
+    });
     return changed.text === undefined
       ? { kind: "refused", problems: changed.problems }
       : reviseCase({ text: changed.text, baseHash: sent.baseHash }, place, keeper);

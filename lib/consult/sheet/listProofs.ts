@@ -1,6 +1,6 @@
 import type { Case } from "../../casebook/caseFile";
 import { formatPartRef, parsePartRef } from "../../casebook/partRef";
-import { type CheckStep, isCheckStep, isRepairStep, type RepairStep } from "../../casebook/step";
+import { type CheckStep, isCheckStep, isRepairStep } from "../../casebook/step";
 import type { Vocabulary } from "../../vocabulary/vocabulary";
 
 /** A check that a repair must stand before the job is closed as fixed. */
@@ -12,17 +12,23 @@ export type Proof = Readonly<{
   part: string | undefined;
   /** Labels of the repairs that ask for it. */
   repairs: readonly string[];
-  /** What the path says since those repairs: found as it should be, found otherwise, or not checked again. */
-  standing: "proven" | "contradicted" | "open";
+  /**
+   * What the path says since those repairs: found as it should be, found otherwise, or not checked again; `planned` where the
+   * repair that asks for it is not done yet.
+   */
+  standing: "proven" | "contradicted" | "open" | "planned";
 }>;
 
 /**
- * Lists what proves the repairs of a path, each proof once. A proof holds when its check was made after the last repair that
+ * Lists what proves the repairs of a path and then of its plan, each proof once. A proof holds when its check was made after the last repair that
  * asks for it and found what it should; of several the last counts. A repair that changed nothing needs no proof.
  *
  * @returns in the order of the repairs
  */
-export function listProofs({ path }: Pick<Case, "path">, vocabulary: Vocabulary): Proof[] {
+export function listProofs(
+  { path, plan = [] }: Pick<Case, "path" | "plan">,
+  vocabulary: Vocabulary,
+): Proof[] {
   const proofs = new Map<string, Proof>();
   for (const [at, step] of path.entries()) {
     if (!isRepairStep(step) || step.result === "no-change") continue;
@@ -40,12 +46,24 @@ export function listProofs({ path }: Pick<Case, "path">, vocabulary: Vocabulary)
       proofs.set(key, { key, check, outcome, part, repairs: [...labels], standing });
     }
   }
+  const done = new Set(path.filter(isRepairStep).map(({ repair }) => repair));
+  for (const planned of plan) {
+    const repair = vocabulary.repairs.get(planned.repair);
+    if (!repair || done.has(repair.id)) continue;
+    for (const { check, outcome } of repair.proof) {
+      const part = partOfProof(planned, check, vocabulary);
+      const key = [check, outcome, ...(part ? [part] : [])].join(" ");
+      const known = proofs.get(key);
+      const repairs = [...new Set([...(known?.repairs ?? []), repair.label])];
+      proofs.set(key, { key, check, outcome, part, repairs, standing: known?.standing ?? "planned" });
+    }
+  }
   return [...proofs.values()];
 }
 
 /** The part on which a repair is proven: its own where the check looks at such a part, else the check's with its number. */
 function partOfProof(
-  { part }: RepairStep,
+  { part }: Readonly<{ part?: string | undefined }>,
   checkId: string,
   { checks, parts }: Vocabulary,
 ): string | undefined {

@@ -7,13 +7,14 @@ import { TypedField } from "@/app/sheets/_components/TypedField";
 import type { Case } from "@/lib/casebook/caseFile";
 import type { Answer } from "@/lib/consult/answer";
 import type { Bench } from "@/lib/consult/bench";
+import { likelyPart } from "@/lib/consult/sheet/likelyPart";
 import { warnOfRepair } from "@/lib/consult/sheet/warnOfRepair";
 import type { Check } from "@/lib/vocabulary/check";
 import { LogCheck } from "./LogCheck";
 import styles from "./LogNext.module.css";
 import { LogRepair } from "./LogRepair";
 import { SinceLast } from "./SinceLast";
-import { likelyPart, whatChoices } from "./sheetChoices";
+import { whatChoices } from "./sheetChoices";
 
 type Props = Readonly<{
   sheet: SheetVersion;

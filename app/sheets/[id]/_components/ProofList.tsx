@@ -11,6 +11,7 @@ const standings: Readonly<Record<Proof["standing"], string>> = {
   proven: "proven",
   contradicted: "found otherwise",
   open: "still to be shown",
+  planned: "to be shown after it",
 };
 
 /** A proof in words: the check, the part, and what it must find. */
@@ -21,7 +22,7 @@ export function proofWords({ check, part, outcome }: Proof, vocabulary: Vocabula
   return `${title}: ${label.toLowerCase()}`;
 }
 
-/** What the repairs done so far must be proven by, and what of it the path shows already. */
+/** What the repairs done so far, and those planned, must be proven by, and what of it the path shows already. */
 export function ProofList({ kase, vocabulary }: Readonly<{ kase: Case; vocabulary: Vocabulary }>) {
   const proofs = listProofs(kase, vocabulary);
   if (proofs.length === 0) return null;

@@ -1,7 +1,4 @@
 import { riskWord } from "@/app/_components/riskWord";
-import type { Case } from "@/lib/casebook/caseFile";
-import { parsePartRef } from "@/lib/casebook/partRef";
-import { isCheckStep, isRepairStep } from "@/lib/casebook/step";
 import { appliesTo } from "@/lib/vocabulary/appliesTo";
 import { placesOf } from "@/lib/vocabulary/placesOf";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
@@ -38,20 +35,4 @@ export function partChoices(vocabulary: Vocabulary, instrument: string): readonl
         ? [...Array.from({ length: places }, (_, at) => `${id} ${at + 1}`), `other ${id}`]
         : [id];
     });
-}
-
-/** The part that a check or repair will most likely be about: one of its kind with the number that was last in trouble. */
-export function likelyPart({ path }: Case, parts: readonly string[], vocabulary: Vocabulary): string {
-  const refs = path
-    .filter((step) => isRepairStep(step) || isCheckStep(step))
-    .flatMap((step) =>
-      isCheckStep(step) && vocabulary.checks.get(step.check)?.normal === step.found ? [] : [step.part],
-    )
-    .flatMap((part) => (part === undefined ? [] : (parsePartRef(part) ?? [])))
-    .filter(({ others }) => !others);
-  const own = refs.findLast(({ part }) => parts.includes(part));
-  if (own) return own.place === undefined ? own.part : `${own.part} ${own.place}`;
-  const place = refs.findLast((ref) => ref.place !== undefined)?.place;
-  const numbered = parts.find((id) => vocabulary.parts.get(id)?.numbered);
-  return place !== undefined && numbered !== undefined ? `${numbered} ${place}` : "";
 }
