@@ -1,5 +1,7 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { notFound } from "next/navigation";
+import controls from "@/app/_components/controls.module.css";
 import { formatDay } from "@/app/_components/formatDay";
 import { LessonMark } from "@/app/_components/LessonMark";
 import { LikeCase } from "@/app/_components/LikeCase";
@@ -12,7 +14,6 @@ import { Causes } from "./_components/Causes";
 import { Harms } from "./_components/Harms";
 import { Money } from "./_components/Money";
 import { Path } from "./_components/Path";
-import { PrintButton } from "./_components/PrintButton";
 import { SavedNote } from "./_components/SavedNote";
 import { Story } from "./_components/Story";
 import { stepViews } from "./_components/stepViews";
@@ -60,7 +61,12 @@ export default async function CasePage({ params, searchParams }: Props) {
         <span>{outcomeWord(kase.status === "open" ? "open" : (kase.outcome ?? "open"))}</span>
         {kase.demo ? <span>Demo case, invented</span> : null}
         <span className={`${styles.print} unprinted`}>
-          <PrintButton />
+          <Link className={controls.plain} href={`/casebook/${kase.id}/report`} prefetch={false}>
+            Customer report
+          </Link>{" "}
+          <Link className={controls.plain} href={`/casebook/${kase.id}/job-sheet`} prefetch={false}>
+            Job sheet
+          </Link>
         </span>
       </p>
       <h1>{kase.title}</h1>

@@ -8,19 +8,26 @@ import { formatDay } from "@/app/_components/formatDay";
 import { labelOf } from "@/app/_components/labelOf";
 import { StateNote } from "@/app/_components/StateNote";
 import { getSheet } from "@/app/_data/getSheet";
+import { getSettings } from "@/app/_data/settings";
 import { getShop } from "@/app/_data/shop";
 import { Harms } from "@/app/casebook/[id]/_components/Harms";
 import { Path } from "@/app/casebook/[id]/_components/Path";
 import { stepViews } from "@/app/casebook/[id]/_components/stepViews";
 import { readRevision } from "@/lib/casebook/keeping/readRevision";
 import { beliefAlongPath } from "@/lib/consult/beliefAlongPath";
+import { estimateJob } from "@/lib/consult/quote/estimateJob";
+import { repairsInView } from "@/lib/consult/quote/repairsInView";
 import { consultSheet } from "@/lib/consult/sheet/consultSheet";
 import { formatProblem } from "@/lib/document/contentProblem";
 import { SheetForm } from "../_components/SheetForm";
 import { DoneNote } from "./_components/DoneNote";
 import { EditSheet } from "./_components/EditSheet";
+import { LikeBefore } from "./_components/LikeBefore";
 import { LogNext } from "./_components/LogNext";
+import { MendMinutes } from "./_components/MendMinutes";
+import { PlanPart } from "./_components/PlanPart";
 import { ProofList } from "./_components/ProofList";
+import { QuotePart } from "./_components/QuotePart";
 import { partChoices } from "./_components/sheetChoices";
 import { Versions } from "./_components/Versions";
 import styles from "./page.module.css";
@@ -86,6 +93,9 @@ export default async function SheetPage({ params, searchParams }: Props) {
   }
   const answer = consultSheet(kase, bench);
   const belief = beliefAlongPath(kase, bench);
+  const steps = stepViews(kase, vocabulary);
+  const estimate = estimateJob(kase, repairsInView(kase, answer, vocabulary), bench);
+  const { settings } = await getSettings();
   return (
     <main className="page" id="main">
       <p className={styles.job}>
@@ -115,7 +125,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
           <b>On arrival</b> {kase.arrival.length > 0 ? kase.arrival.join("; ") : "nothing noted yet"}
         </p>
         <details className="unprinted">
-          <summary className={styles.edit}>Put this right, note the state on arrival, the quote</summary>
+          <summary className={styles.edit}>Put this right, note the state on arrival</summary>
           <EditSheet sheet={sheet} kase={kase} vocabulary={vocabulary} />
         </details>
       </div>
@@ -127,21 +137,24 @@ export default async function SheetPage({ params, searchParams }: Props) {
             answer={answer}
             bench={bench}
             what={typeof what === "string" ? what : ""}
-            since={revisions[0]?.at}
           />
+          <PlanPart sheet={sheet} kase={kase} answer={answer} like={estimate?.like ?? []} bench={bench} />
           <div className={styles.path}>
             <Path
-              steps={stepViews(kase, vocabulary)}
+              steps={steps}
               belief={belief}
               labels={belief.causes.map((cause) => labelOf(vocabulary.causes, cause))}
               hasRoot={false}
             />
             {kase.path.length > 0 ? (
-              <SheetForm sheet={sheet} wish="undo" name="undo" className={`${styles.undo} unprinted`}>
-                <button type="submit" className={controls.plain}>
-                  Take back the last step
-                </button>
-              </SheetForm>
+              <div className={`${styles.undo} unprinted`}>
+                <SheetForm sheet={sheet} wish="undo" name="undo">
+                  <button type="submit" className={controls.plain}>
+                    Take back the last step
+                  </button>
+                </SheetForm>
+                <MendMinutes sheet={sheet} steps={steps} />
+              </div>
             ) : null}
           </div>
         </div>
@@ -150,13 +163,21 @@ export default async function SheetPage({ params, searchParams }: Props) {
             <Link className={controls.lead} href={`/sheets/${kase.id}/close`} prefetch={false}>
               Close the job
             </Link>
+            <Link className={controls.plain} href={`/sheets/${kase.id}/job-sheet`} prefetch={false}>
+              Job sheet
+            </Link>
+            <Link className={controls.plain} href={`/sheets/${kase.id}/report`} prefetch={false}>
+              Customer report
+            </Link>
           </p>
+          <QuotePart sheet={sheet} kase={kase} estimate={estimate} settings={settings} />
           <ProofList kase={kase} vocabulary={vocabulary} />
           <Harms harms={kase.harms} vocabulary={vocabulary} />
           <Likely answer={answer} titles={casebook.cases} caseCount={bench.cases.size} />
           <NotYet warnings={answer.warnings} />
         </aside>
       </div>
+      <LikeBefore sheet={sheet} similar={answer.similar} cases={casebook.cases} />
       {versions}
     </main>
   );

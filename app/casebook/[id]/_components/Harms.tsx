@@ -15,7 +15,7 @@ export function Harms({ harms, vocabulary }: Props) {
   return (
     <Section title="Harm done">
       <ul>
-        {harms.map(({ repair, part, what, minutes, paidBy }) => (
+        {harms.map(({ repair, part, what, how, step, minutes, paidBy }) => (
           <li key={`${repair} ${what}`} className={styles.harm}>
             <h3>
               <Link href={`/handbook/repairs/${repair}`} prefetch={false}>
@@ -24,6 +24,11 @@ export function Harms({ harms, vocabulary }: Props) {
               {part ? `, ${partWords(vocabulary, part)}` : null}
             </h3>
             <p>{what.charAt(0).toUpperCase() + what.slice(1)}.</p>
+            {how || step ? (
+              <p className="small">
+                {[step ? `By step ${step} of the path` : "", how ?? ""].filter(Boolean).join(": ")}.
+              </p>
+            ) : null}
             <p className="small soft">
               {formatMinutes(minutes)} to make good,{" "}
               {paidBy === "shop" ? "paid by the shop" : "paid by the customer"}

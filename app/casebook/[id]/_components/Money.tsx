@@ -1,4 +1,5 @@
 import { formatMinutes } from "@/app/_components/formatMinutes";
+import { formatMoney } from "@/app/_components/formatMoney";
 import { Jaws } from "@/app/_components/Jaws";
 import { Section } from "@/app/_components/Section";
 import type { Case } from "@/lib/casebook/caseFile";
@@ -11,8 +12,6 @@ type Row = Readonly<{
   money?: number | undefined;
   isLoss?: boolean;
 }>;
-
-const price = (money: number) => money.toFixed(2);
 
 /** What was promised, what it took, what was paid, and what the shop swallowed. */
 export function Money({ kase }: Readonly<{ kase: Case }>) {
@@ -37,10 +36,24 @@ export function Money({ kase }: Readonly<{ kase: Case }>) {
               {some === undefined || isLoss ? null : <Jaws value={some} of={scale} promised={promised} />}
             </dd>
             <dd className={styles.figure}>{some === undefined ? "" : formatMinutes(some)}</dd>
-            <dd className={styles.figure}>{money === undefined ? "" : price(money)}</dd>
+            <dd className={styles.figure}>{money === undefined ? "" : formatMoney(money)}</dd>
           </div>
         ))}
       </dl>
+      {quoted?.p50 !== undefined && quoted.p80 !== undefined && quoted.p95 !== undefined ? (
+        <p className="small soft">
+          When it was quoted, like jobs said: half done in {formatMinutes(quoted.p50)}, four in five in{" "}
+          {formatMinutes(quoted.p80)}, 19 in 20 in {formatMinutes(quoted.p95)}.
+          {minutes === undefined ? "" : ` ${fellWords(minutes, quoted.p50, quoted.p80, quoted.p95)}`}
+        </p>
+      ) : null}
     </Section>
   );
+}
+
+/** Where the minutes that it took fell among what like jobs had said. */
+function fellWords(minutes: number, p50: number, p80: number, p95: number): string {
+  if (minutes <= p50) return "It took no longer than half of them.";
+  if (minutes <= p80) return "It took no longer than four in five of them.";
+  return minutes <= p95 ? "It was among the slow fifth of them." : "It was slower than 19 in 20 of them.";
 }

@@ -8,6 +8,13 @@ const words: Readonly<Record<string, string>> = {
   say: "Logged as it was understood: look whether the path says what you meant.",
   undo: "The last step is taken back. The version with it is kept among the earlier ones.",
   edit: "Kept.",
+  minutes: "The minutes are put right.",
+  clock: "The clock is set.",
+  quote: "The quote is kept with the job.",
+  plan: "On the plan. Look at what stands beside it before it is begun.",
+  unplan: "Off the plan.",
+  look: "Kept as seen, with its ticks.",
+  "take-over": "Taken over as a draft: look whether it fits this job.",
   restore: "Put back. The version before it is kept too.",
   mine: "Your version stands. The other one is kept among the earlier versions.",
 };

@@ -10,7 +10,7 @@ import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 
 type Props = Readonly<{ sheet: SheetVersion; kase: Case; vocabulary: Vocabulary }>;
 
-/** What came in, to be put right: the instrument, the complaint, the state on arrival, the quote. */
+/** What came in, to be put right: the instrument, the complaint, the state on arrival. */
 export function EditSheet({ sheet, kase, vocabulary }: Props) {
   const form = formOfFields(kase, kase.story);
   const { instruments } = vocabulary;
@@ -45,8 +45,6 @@ export function EditSheet({ sheet, kase, vocabulary }: Props) {
           className={styles.half}
         />
         <TypedField name="received" label="Taken in" value={form.received} kind="day" />
-        <TypedField name="quotedMinutes" label="Minutes quoted" value={form.quotedMinutes} kind="number" />
-        <TypedField name="quotedPrice" label="Price quoted" value={form.quotedPrice} kind="number" />
       </div>
       <p className={styles.buttons}>
         <button type="submit" className={controls.lead}>

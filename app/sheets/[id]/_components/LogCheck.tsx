@@ -11,12 +11,14 @@ type Props = Readonly<{
   sheet: SheetVersion;
   check: Check;
   part: string;
+  /** Whether the job's clock gives the minutes. */
+  hasClock: boolean;
   /** Places in the stroke, where the check may be about one. */
   places: readonly Readonly<{ id: string; label: string }>[];
 }>;
 
 /** A check to be logged: part, minutes and note as they are, then one tap on what was found. */
-export function LogCheck({ sheet, check, part, places }: Props) {
+export function LogCheck({ sheet, check, part, hasClock, places }: Props) {
   return (
     <SheetForm sheet={sheet} wish="log" name={`check-${check.id}`} hasChoices>
       <input type="hidden" name="step.0.what" value={`check ${check.id}`} />
@@ -31,9 +33,10 @@ export function LogCheck({ sheet, check, part, places }: Props) {
         <TypedField
           name="step.0.minutes"
           label="Minutes"
-          value={String(check.minutes)}
+          value={hasClock ? "" : String(check.minutes)}
           kind="number"
           className={styles.narrow}
+          {...(hasClock ? { hint: "blank: the clock's" } : {})}
         />
         {places.length > 0 ? (
           <TypedChoice name="step.0.where" label="Where in the stroke" none="Not said" options={places} />

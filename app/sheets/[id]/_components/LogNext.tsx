@@ -10,10 +10,10 @@ import type { Bench } from "@/lib/consult/bench";
 import { likelyPart } from "@/lib/consult/sheet/likelyPart";
 import { warnOfRepair } from "@/lib/consult/sheet/warnOfRepair";
 import type { Check } from "@/lib/vocabulary/check";
+import { ClockPart } from "./ClockPart";
 import { LogCheck } from "./LogCheck";
 import styles from "./LogNext.module.css";
 import { LogRepair } from "./LogRepair";
-import { SinceLast } from "./SinceLast";
 import { whatChoices } from "./sheetChoices";
 
 type Props = Readonly<{
@@ -23,15 +23,13 @@ type Props = Readonly<{
   bench: Bench;
   /** `check ID` or `repair ID` that was chosen from the list; anything else counts as none. */
   what: string;
-  /** When the last version was kept. */
-  since: string | undefined;
 }>;
 
 /** As many as stay in sight. */
 const shownFirst = 4;
 
 /** What to log next: what was chosen, the checks that would tell most, the repairs in view, or anything said in words. */
-export function LogNext({ sheet, kase, answer, bench, what, since }: Props) {
+export function LogNext({ sheet, kase, answer, bench, what }: Props) {
   const { vocabulary } = bench;
   const { checks, repairs } = vocabulary;
   const [, kind, id = ""] = /^(check|repair) ([a-z0-9-]+)$/.exec(what) ?? [];
@@ -46,6 +44,7 @@ export function LogNext({ sheet, kase, answer, bench, what, since }: Props) {
     <LogCheck
       sheet={sheet}
       check={check}
+      hasClock={kase.clock !== undefined}
       part={likelyPart(kase, check.parts, vocabulary)}
       places={check.reads === "travel" ? places.map((one) => ({ id: one.id, label: one.label })) : []}
     />
@@ -54,6 +53,7 @@ export function LogNext({ sheet, kase, answer, bench, what, since }: Props) {
     <LogRepair
       sheet={sheet}
       repair={repair}
+      kase={kase}
       warning={warnOfRepair(bench, repair.id)}
       part={likelyPart(kase, repair.parts, vocabulary)}
     />
@@ -62,12 +62,8 @@ export function LogNext({ sheet, kase, answer, bench, what, since }: Props) {
     return vocabulary.causes.get(cause)?.repairs ?? [];
   }
   return (
-    <Section
-      title="Log the next step"
-      id="log"
-      aside={since ? <SinceLast at={since} /> : undefined}
-      className="unprinted"
-    >
+    <Section title="Log the next step" id="log" className="unprinted">
+      <ClockPart sheet={sheet} clock={kase.clock} />
       {chosenCheck ? (
         <details open className={styles.what}>
           <summary>
@@ -134,7 +130,13 @@ export function LogNext({ sheet, kase, answer, bench, what, since }: Props) {
       </form>
       <SheetForm sheet={sheet} wish="say" name="say" className={styles.choose}>
         <TypedField name="words" label="Or say what you found, as at the bench" />
-        <TypedField name="step.0.minutes" label="Minutes" kind="number" className={styles.minutes} />
+        <TypedField
+          name="step.0.minutes"
+          label="Minutes"
+          kind="number"
+          className={styles.minutes}
+          {...(kase.clock ? { hint: "blank: the clock's" } : {})}
+        />
         <button type="submit" className={controls.plain}>
           Log it
         </button>

@@ -4,10 +4,18 @@ import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm
 import styles from "@/app/sheets/_components/SheetForm.module.css";
 import { TypedChoice } from "@/app/sheets/_components/TypedChoice";
 import { TypedField } from "@/app/sheets/_components/TypedField";
+import type { Case } from "@/lib/casebook/caseFile";
+import { isRepairStep } from "@/lib/casebook/step";
 import type { Warning } from "@/lib/consult/answer";
 import type { Repair } from "@/lib/vocabulary/repair";
 
-type Props = Readonly<{ sheet: SheetVersion; repair: Repair; warning: Warning | undefined; part: string }>;
+type Props = Readonly<{
+  sheet: SheetVersion;
+  kase: Case;
+  repair: Repair;
+  warning: Warning | undefined;
+  part: string;
+}>;
 
 const results = [
   { id: "fixed", label: "Fixed it" },
@@ -20,7 +28,10 @@ const payers = [
 ];
 
 /** A repair to be logged with its result, after what should be known before it is done. */
-export function LogRepair({ sheet, repair, warning, part }: Props) {
+export function LogRepair({ sheet, kase, repair, warning, part }: Props) {
+  const earlier = kase.path.flatMap((step, at) =>
+    isRepairStep(step) && step.repair === repair.id ? [{ id: String(at + 1), label: `Step ${at + 1}` }] : [],
+  );
   return (
     <>
       {warning ? <WarningRow warning={warning} /> : null}
@@ -31,9 +42,10 @@ export function LogRepair({ sheet, repair, warning, part }: Props) {
           <TypedField
             name="step.0.minutes"
             label="Minutes"
-            value={String(repair.minutes.usual)}
+            value={kase.clock ? "" : String(repair.minutes.usual)}
             kind="number"
             className={styles.narrow}
+            {...(kase.clock ? { hint: "blank: the clock's" } : {})}
           />
           <TypedField name="step.0.note" label="Note" className={styles.half} />
         </div>
@@ -48,6 +60,10 @@ export function LogRepair({ sheet, repair, warning, part }: Props) {
             <summary>It did harm</summary>
             <div className={styles.fields}>
               <TypedField name="harmWhat" label="What happened to the instrument" className={styles.wide} />
+              <TypedField name="harmHow" label="How it came to that" className={styles.wide} />
+              {earlier.length > 0 ? (
+                <TypedChoice name="harmStep" label="By which step" none="This one" options={earlier} />
+              ) : null}
               <TypedField name="harmMinutes" label="Minutes to make good" kind="number" />
               <TypedChoice name="harmPaidBy" label="Who pays for it" value="shop" options={payers} />
             </div>

@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { labelOf } from "@/app/_components/labelOf";
-import { partWords } from "@/app/_components/partWords";
 import { Section } from "@/app/_components/Section";
+import { proofWords } from "@/app/_print/proofWords";
 import type { Case } from "@/lib/casebook/caseFile";
 import { listProofs, type Proof } from "@/lib/consult/sheet/listProofs";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
@@ -13,14 +13,6 @@ const standings: Readonly<Record<Proof["standing"], string>> = {
   open: "still to be shown",
   planned: "to be shown after it",
 };
-
-/** A proof in words: the check, the part, and what it must find. */
-export function proofWords({ check, part, outcome }: Proof, vocabulary: Vocabulary): string {
-  const entry = vocabulary.checks.get(check);
-  const label = entry?.outcomes.find(({ id }) => id === outcome)?.label ?? outcome;
-  const title = [entry?.label ?? check, partWords(vocabulary, part ?? null)].filter(Boolean).join(", ");
-  return `${title}: ${label.toLowerCase()}`;
-}
 
 /** What the repairs done so far, and those planned, must be proven by, and what of it the path shows already. */
 export function ProofList({ kase, vocabulary }: Readonly<{ kase: Case; vocabulary: Vocabulary }>) {

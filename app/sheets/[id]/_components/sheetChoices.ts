@@ -25,6 +25,30 @@ export function whatChoices(vocabulary: Vocabulary, instrument: string): readonl
   ].filter(({ options }) => options.length > 0);
 }
 
+/** As many causes as are likely enough to plan for. */
+const likelyCauses = 4;
+
+/** Repairs to plan: those of the likeliest causes, each under its cause (id `REPAIR CAUSE`), then all others of the instrument. */
+export function repairChoices(
+  causes: readonly Option[],
+  vocabulary: Vocabulary,
+  instrument: string,
+): readonly Group[] {
+  const likely = causes.slice(0, likelyCauses).map(({ id, label }) => ({
+    label: `For ${label.toLowerCase()}`,
+    options: (vocabulary.causes.get(id)?.repairs ?? []).flatMap((one) => {
+      const repair = vocabulary.repairs.get(one);
+      return repair ? [{ id: `${one} ${id}`, label: repair.label }] : [];
+    }),
+  }));
+  const others = [...vocabulary.repairs.values()].filter(({ families }) =>
+    appliesTo(vocabulary, families, instrument),
+  );
+  return [...likely, { label: "Any other", options: others.map(({ id, label }) => ({ id, label })) }].filter(
+    ({ options }) => options.length > 0,
+  );
+}
+
 /** The parts of an instrument as a case file names them. */
 export function partChoices(vocabulary: Vocabulary, instrument: string): readonly string[] {
   return [...vocabulary.parts.values()]

@@ -1,6 +1,6 @@
 import { Section } from "@/app/_components/Section";
+import { proofWords } from "@/app/_print/proofWords";
 import { TypedField } from "@/app/sheets/_components/TypedField";
-import { proofWords } from "@/app/sheets/[id]/_components/ProofList";
 import type { Case } from "@/lib/casebook/caseFile";
 import { listProofs } from "@/lib/consult/sheet/listProofs";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
@@ -8,7 +8,7 @@ import styles from "./ProofTicks.module.css";
 
 /** What proves the repairs, to be ticked off where the path does not show it yet; or why it is closed without. */
 export function ProofTicks({ kase, vocabulary }: Readonly<{ kase: Case; vocabulary: Vocabulary }>) {
-  const proofs = listProofs(kase, vocabulary);
+  const proofs = listProofs(kase, vocabulary).filter(({ standing }) => standing !== "planned");
   return (
     <Section title="Proof" aside="no job is fixed before it is shown to be">
       {proofs.length === 0 ? <p className="small soft">No repair in the path asks for one.</p> : null}

@@ -2,11 +2,11 @@
 
 import controls from "@/app/_components/controls.module.css";
 
-/** Prints the page as a job sheet; the browser's own menu does the same. */
+/** Prints the page; the browser's own menu does the same. */
 export function PrintButton() {
   return (
     <button type="button" className={controls.plain} onClick={() => window.print()}>
-      Print job sheet
+      Print it
     </button>
   );
 }
