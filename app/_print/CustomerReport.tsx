@@ -31,6 +31,9 @@ const endings = {
   declined: "It was not repaired.",
 } as const;
 
+/** The risk class of what cannot be undone. */
+const noReturn = 4;
+
 /** What a customer is told of a job, in plain words, on one page: what came in, what it was, what was done, what it costs. */
 export function CustomerReport({ kase, vocabulary, shop, suspected }: Props) {
   const { checks, causes, repairs } = vocabulary;
@@ -79,21 +82,29 @@ export function CustomerReport({ kase, vocabulary, shop, suspected }: Props) {
         </p>
       ) : null}
       <h2>{kase.status === "open" ? "What we did so far" : "What we did"}</h2>
-      {done.length === 0 && meant.length === 0 ? (
-        <p>Nothing was done to it but looking and checking.</p>
-      ) : null}
+      {done.length === 0 ? <p>Nothing was done to it but looking and checking.</p> : null}
       <ul>
         {done.map(({ repair, part, result }, at) => (
           <li key={`${at} ${repair}`}>
             {on(labelOf(repairs, repair), part)}, {resultWords[result]}
           </li>
         ))}
-        {meant.map(({ repair, part }, at) => (
-          <li key={`${at} ${repair} meant`}>
-            We mean to: {on(labelOf(repairs, repair), part).toLowerCase()}
-          </li>
-        ))}
       </ul>
+      {meant.length > 0 ? (
+        <>
+          <h2>What we mean to do</h2>
+          <ul>
+            {meant.map(({ repair, part }, at) => (
+              <li key={`${at} ${repair}`}>
+                {on(labelOf(repairs, repair), part)}
+                {(repairs.get(repair)?.risk ?? 0) >= noReturn
+                  ? "; this cannot be undone once it is begun"
+                  : ""}
+              </li>
+            ))}
+          </ul>
+        </>
+      ) : null}
       {kase.outcome ? <p>{endings[kase.outcome]}</p> : null}
       {proven.length > 0 ? (
         <>

@@ -9,9 +9,13 @@ import { labelOf } from "@/app/_components/labelOf";
 import { outcomeWord } from "@/app/_components/outcomeWord";
 import { Section } from "@/app/_components/Section";
 import { getShop } from "@/app/_data/shop";
+import { lessonStandings } from "@/lib/casebook/lessonStandings";
 import { lookBack } from "@/lib/consult/lookBack";
+import { AgainstNote } from "./_components/AgainstNote";
 import { Causes } from "./_components/Causes";
 import { Harms } from "./_components/Harms";
+import { LessonStandingNote } from "./_components/LessonStandingNote";
+import { LookedLike } from "./_components/LookedLike";
 import { Money } from "./_components/Money";
 import { Path } from "./_components/Path";
 import { SavedNote } from "./_components/SavedNote";
@@ -73,6 +77,7 @@ export default async function CasePage({ params, searchParams }: Props) {
       {kase.lessons.map((lesson) => (
         <LessonMark key={lesson}>{lesson}</LessonMark>
       ))}
+      <LessonStandingNote standing={lessonStandings(casebook.cases.values()).get(kase.id)} />
       <div className={styles.came}>
         <p>
           <b>Came in with</b> {kase.complaint}
@@ -97,6 +102,8 @@ export default async function CasePage({ params, searchParams }: Props) {
           <Money kase={kase} />
           <WasDone steps={steps} />
           <Harms harms={kase.harms} vocabulary={vocabulary} />
+          <AgainstNote kase={kase} vocabulary={vocabulary} />
+          <LookedLike like={kase.like} cases={casebook.cases} />
         </div>
       </div>
       {kase.story ? (

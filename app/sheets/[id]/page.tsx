@@ -96,6 +96,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
   const steps = stepViews(kase, vocabulary);
   const estimate = estimateJob(kase, repairsInView(kase, answer, vocabulary), bench);
   const { settings } = await getSettings();
+  const planned = new Set(kase.plan?.map(({ repair }) => repair));
   return (
     <main className="page" id="main">
       <p className={styles.job}>
@@ -174,7 +175,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
           <ProofList kase={kase} vocabulary={vocabulary} />
           <Harms harms={kase.harms} vocabulary={vocabulary} />
           <Likely answer={answer} titles={casebook.cases} caseCount={bench.cases.size} />
-          <NotYet warnings={answer.warnings} />
+          <NotYet warnings={answer.warnings.filter(({ repair }) => !planned.has(repair))} />
         </aside>
       </div>
       <LikeBefore sheet={sheet} similar={answer.similar} cases={casebook.cases} />

@@ -6,11 +6,13 @@ import { labelOf } from "@/app/_components/labelOf";
 import { RiskMark } from "@/app/_components/RiskMark";
 import { Section } from "@/app/_components/Section";
 import { getShop } from "@/app/_data/shop";
+import { lessonStandings } from "@/lib/casebook/lessonStandings";
 import { tellTales } from "@/lib/consult/tellTales";
 import { Bearing } from "../../_components/Bearing";
 import { casesWithCause } from "../../_components/casesWith";
 import styles from "../../_components/Entry.module.css";
 import { EntryHead } from "../../_components/EntryHead";
+import { LessonTried } from "../../_components/LessonTried";
 import { TellTaleTable } from "../../_components/TellTaleTable";
 
 type Props = Readonly<{ params: Promise<{ id: string }> }>;
@@ -108,6 +110,7 @@ export default async function CausePage({ params }: Props) {
               })}
             </ul>
           </Section>
+          <LessonTried cases={cases} standings={lessonStandings(casebook.cases.values())} />
           <Bearing
             title="Cases"
             cases={cases}

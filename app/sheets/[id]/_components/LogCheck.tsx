@@ -32,11 +32,10 @@ export function LogCheck({ sheet, check, part, hasClock, places }: Props) {
         <TypedField name="step.0.part" label="Part" value={part} list="parts" />
         <TypedField
           name="step.0.minutes"
-          label="Minutes"
+          label={hasClock ? "Minutes, or the clock's" : "Minutes"}
           value={hasClock ? "" : String(check.minutes)}
           kind="number"
           className={styles.narrow}
-          {...(hasClock ? { hint: "blank: the clock's" } : {})}
         />
         {places.length > 0 ? (
           <TypedChoice name="step.0.where" label="Where in the stroke" none="Not said" options={places} />

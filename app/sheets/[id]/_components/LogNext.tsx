@@ -132,10 +132,9 @@ export function LogNext({ sheet, kase, answer, bench, what }: Props) {
         <TypedField name="words" label="Or say what you found, as at the bench" />
         <TypedField
           name="step.0.minutes"
-          label="Minutes"
+          label={kase.clock ? "Minutes, or the clock's" : "Minutes"}
           kind="number"
           className={styles.minutes}
-          {...(kase.clock ? { hint: "blank: the clock's" } : {})}
         />
         <button type="submit" className={controls.plain}>
           Log it

@@ -41,11 +41,10 @@ export function LogRepair({ sheet, kase, repair, warning, part }: Props) {
           <TypedField name="step.0.part" label="Part" value={part} list="parts" />
           <TypedField
             name="step.0.minutes"
-            label="Minutes"
+            label={kase.clock ? "Minutes, or the clock's" : "Minutes"}
             value={kase.clock ? "" : String(repair.minutes.usual)}
             kind="number"
             className={styles.narrow}
-            {...(kase.clock ? { hint: "blank: the clock's" } : {})}
           />
           <TypedField name="step.0.note" label="Note" className={styles.half} />
         </div>

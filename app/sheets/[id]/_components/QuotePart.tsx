@@ -121,6 +121,6 @@ function tailWords({ label, done, harmed, interval, shopMinutes }: RepairTail): 
     return `${label}: not done in any case yet, so nobody knows how often it goes wrong.`;
   const often = `${label}: went wrong ${harmed} of ${done} times, in the long run ${chanceIn100(interval.low)} to ${chanceIn100(interval.high)} in 100.`;
   return shopMinutes > 0
-    ? `${often} When it does, the shop is out ${formatMinutes(shopMinutes)}; the price allows for it.`
+    ? `${often} If it does, the shop is out ${formatMinutes(shopMinutes)}; the price allows for it.`
     : often;
 }

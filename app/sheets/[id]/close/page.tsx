@@ -1,13 +1,11 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound, redirect } from "next/navigation";
-import { chanceIn100 } from "@/app/_components/chanceIn100";
 import controls from "@/app/_components/controls.module.css";
-import { LikeCase } from "@/app/_components/LikeCase";
 import { Section } from "@/app/_components/Section";
 import { getSheet } from "@/app/_data/getSheet";
 import { getShop } from "@/app/_data/shop";
-import { choicesOf } from "@/app/add/_components/choices";
+import { Money } from "@/app/casebook/[id]/_components/Money";
 import { SheetForm } from "@/app/sheets/_components/SheetForm";
 import fields from "@/app/sheets/_components/SheetForm.module.css";
 import { TypedChoice } from "@/app/sheets/_components/TypedChoice";
@@ -15,6 +13,8 @@ import { TypedField } from "@/app/sheets/_components/TypedField";
 import { consultSheet } from "@/lib/consult/sheet/consultSheet";
 import { proposeClosing } from "@/lib/consult/sheet/proposeClosing";
 import { partChoices } from "../_components/sheetChoices";
+import { CauseRows } from "./_components/CauseRows";
+import { LikeRows } from "./_components/LikeRows";
 import { ProofTicks } from "./_components/ProofTicks";
 import styles from "./page.module.css";
 
@@ -22,18 +22,12 @@ export const metadata: Metadata = { title: "Close the job" };
 
 type Props = Readonly<{ params: Promise<{ id: string }> }>;
 
-const roles = [
-  { id: "root", label: "Root" },
-  { id: "contributing", label: "Helped it along" },
-  { id: "brought-on", label: "Our repair brought it on" },
-];
 const outcomes = [
   { id: "fixed", label: "Fixed" },
   { id: "improved", label: "Improved" },
   { id: "not-fixed", label: "Not fixed" },
   { id: "declined", label: "Declined" },
 ];
-const shownLike = 2;
 
 /** A job written up in two minutes: most of it is proposed from its sheet. */
 export default async function ClosePage({ params }: Props) {
@@ -42,12 +36,9 @@ export default async function ClosePage({ params }: Props) {
   if (!found) notFound();
   const { kase, kept, place } = found;
   if (!kase || kase.status === "closed") redirect(`/sheets/${place.id}`);
-  const { bench, vocabulary } = await getShop();
+  const { bench, vocabulary, casebook } = await getShop();
   const answer = consultSheet(kase, bench);
   const closing = proposeClosing(kase, answer, vocabulary);
-  const choices = choicesOf(vocabulary);
-  const blank = { from: "", cause: "", part: "", role: "", probability: undefined };
-  const rows = [...closing.causes, blank];
   return (
     <main className="page" id="main">
       <p>
@@ -68,38 +59,7 @@ export default async function ClosePage({ params }: Props) {
         className={styles.close}
       >
         <ProofTicks kase={kase} vocabulary={vocabulary} />
-        <Section title="What it was" aside="proposed from what was found; put it right">
-          <ul className={styles.causes}>
-            {rows.map((row, at) => (
-              <li key={`cause ${at}`} className={fields.fields}>
-                <input type="hidden" name={`cause.${at}.from`} value={row.from} />
-                <TypedChoice
-                  name={`cause.${at}.cause`}
-                  label={`Cause ${at + 1}`}
-                  value={row.cause}
-                  none="None"
-                  groups={choices.causes}
-                  {...(row.probability === undefined
-                    ? {}
-                    : { hint: `${chanceIn100(row.probability)} in 100 by what was found` })}
-                />
-                <TypedField
-                  name={`cause.${at}.part`}
-                  label={`Part of cause ${at + 1}`}
-                  value={row.part}
-                  list="parts"
-                />
-                <TypedChoice
-                  name={`cause.${at}.role`}
-                  label={`Role of cause ${at + 1}`}
-                  value={row.role}
-                  none="Not said"
-                  options={roles}
-                />
-              </li>
-            ))}
-          </ul>
-        </Section>
+        <CauseRows kase={kase} causes={closing.causes} vocabulary={vocabulary} />
         <Section title="How it ended">
           <div className={fields.fields}>
             <TypedChoice
@@ -137,16 +97,14 @@ export default async function ClosePage({ params }: Props) {
             />
           </div>
         </Section>
+        <Money kase={{ ...kase, minutes: kase.minutes ?? (Number(closing.minutes) || undefined) }} />
+        <LikeRows kase={kase} similar={answer.similar} cases={casebook.cases} />
         <Section title="For the next one">
           <TypedField
             name="lessons"
             label="What would you tell an apprentice? A line each"
             rows={2}
             value={kase.lessons.join("\n")}
-            hint={`What was different from other jobs like it? ${answer.similar
-              .slice(0, shownLike)
-              .map(({ title }) => `“${title}”`)
-              .join(", ")}`}
           />
           <TypedField
             name="story"
@@ -161,14 +119,6 @@ export default async function ClosePage({ params }: Props) {
           </button>
         </p>
       </SheetForm>
-      <Section title="It looks like these">
-        {answer.similar.length === 0 ? <p className="small soft">No other case is like it.</p> : null}
-        <div className={styles.like}>
-          {answer.similar.slice(0, shownLike).map((like) => (
-            <LikeCase key={like.case} like={like} />
-          ))}
-        </div>
-      </Section>
     </main>
   );
 }
