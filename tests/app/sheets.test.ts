@@ -82,7 +82,7 @@ describe.each(devices)("a whole job at %s", { timeout: 120_000 }, (_, options) =
     await repair.getByLabel("Minutes to make good").fill("25");
     await repair.getByRole("button", { name: "Log the harm" }).click();
     await untilSteps(page, id, 9);
-    expect(standing(id)).toContain("what: the plug marked the wall, minutes: 25, paidBy: shop");
+    expect(standing(id)).toContain("what: the plug marked the wall, step: 9, minutes: 25, paidBy: shop");
 
     await page.goto(`${app.address}/sheets/${id}?what=repair+round-casing`);
     await repair.getByRole("button", { name: "Fixed it" }).click();

@@ -36,9 +36,11 @@ export function LogNext({ sheet, kase, answer, bench, what }: Props) {
   const chosenCheck = kind === "check" ? checks.get(id) : undefined;
   const chosenRepair = kind === "repair" ? repairs.get(id) : undefined;
   const next = answer.nextChecks.slice(0, shownFirst).flatMap((one) => checks.get(one.id) ?? []);
-  const inView = [...new Set(answer.causes.slice(0, 2).flatMap((cause) => checkRepairs(cause.id)))].flatMap(
-    (one) => repairs.get(one) ?? [],
-  );
+  const planned = kase.plan?.map(({ repair }) => repair) ?? [];
+  const likely = answer.causes
+    .slice(0, 2)
+    .flatMap(({ id: cause }) => vocabulary.causes.get(cause)?.repairs ?? []);
+  const inView = [...new Set(planned.length > 0 ? planned : likely)].flatMap((one) => repairs.get(one) ?? []);
   const places = [...checks.values()].find(({ reads }) => reads === "place")?.outcomes ?? [];
   const logCheck = (check: Check) => (
     <LogCheck
@@ -58,9 +60,6 @@ export function LogNext({ sheet, kase, answer, bench, what }: Props) {
       part={likelyPart(kase, repair.parts, vocabulary)}
     />
   );
-  function checkRepairs(cause: string): readonly string[] {
-    return vocabulary.causes.get(cause)?.repairs ?? [];
-  }
   return (
     <Section title="Log the next step" id="log" className="unprinted">
       <ClockPart sheet={sheet} clock={kase.clock} />
@@ -93,7 +92,11 @@ export function LogNext({ sheet, kase, answer, bench, what }: Props) {
             {logCheck(check)}
           </details>
         ))}
-      {inView.length > 0 ? <h3 className={styles.group}>Repairs for what is likeliest</h3> : null}
+      {inView.length > 0 ? (
+        <h3 className={styles.group}>
+          {planned.length > 0 ? "Repairs on the plan" : "Repairs for what is likeliest"}
+        </h3>
+      ) : null}
       {inView
         .filter((repair) => repair !== chosenRepair)
         .slice(0, shownFirst)

@@ -95,7 +95,7 @@ export function PlannedRepair({ sheet, kase, planned, at, outlook, vocabulary }:
         </p>
       ) : null}
       <LookFirst sheet={sheet} kase={kase} planned={planned} at={at} looks={warning.checkFirst} />
-      <div className={controls.row}>
+      <div className={`${controls.row} ${styles.after}`}>
         <Link
           className={controls.plain}
           href={`/sheets/${sheet.id}?what=repair+${planned.repair}#log`}

@@ -11,7 +11,7 @@ const standings: Readonly<Record<Proof["standing"], string>> = {
   proven: "proven",
   contradicted: "found otherwise",
   open: "still to be shown",
-  planned: "to be shown after it",
+  planned: "after it",
 };
 
 /** What the repairs done so far, and those planned, must be proven by, and what of it the path shows already. */

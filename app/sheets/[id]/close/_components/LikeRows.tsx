@@ -34,13 +34,13 @@ export function LikeRows({ kase, similar, cases }: Props) {
       {rows.length === 0 ? <p className="small soft">No other case is like it.</p> : null}
       <div className={styles.rows}>
         {rows.map(({ id, title, lesson, like }, at) => (
-          <div key={id} className={styles.row}>
+          <div key={id} className={styles.row} role="group" aria-label={title}>
             <input type="hidden" name={`like.${at}.case`} value={id} />
             {like ? (
               <LikeCase like={like} />
             ) : (
               <p>
-                Its plan was followed: {title} (case {id}).
+                Its plan was followed: {title} (case {id}). {lesson}
               </p>
             )}
             <TypedField
@@ -51,7 +51,7 @@ export function LikeRows({ kase, similar, cases }: Props) {
             {lesson ? (
               <TypedChoice
                 name={`like.${at}.lesson`}
-                label={`Its lesson, “${lesson}”`}
+                label="Did its lesson hold here?"
                 none="Not tried on this job"
                 options={lessons}
                 value={kase.like?.find((one) => one.case === id)?.lesson ?? ""}
