@@ -43,7 +43,7 @@ export function CustomerReport({ kase, vocabulary, shop, suspected }: Props) {
   const done = kase.path.filter(isRepairStep);
   const doneIds = new Set(done.map(({ repair }) => repair));
   const meant = kase.status === "open" ? (kase.plan ?? []).filter(({ repair }) => !doneIds.has(repair)) : [];
-  const proven = listProofs(kase, vocabulary).filter(({ standing }) => standing === "proven");
+  const proven = listProofs({ path: kase.path }, vocabulary).filter(({ standing }) => standing === "proven");
   return (
     <article className={styles.page}>
       <header className={styles.head}>
@@ -63,8 +63,9 @@ export function CustomerReport({ kase, vocabulary, shop, suspected }: Props) {
         </>
       ) : null}
       <h2>{named.length > 0 ? "What it was" : "What we think it is"}</h2>
-      {named.map(({ cause, part, note }) => (
+      {named.map(({ cause, part, role, note }) => (
         <p key={`${cause} ${part}`}>
+          {role === "contributing" ? "It was helped along by this: " : null}
           <b>{on(labelOf(causes, cause), part)}.</b> {causes.get(cause)?.comesAbout}{" "}
           {note ? sentence(note) : ""}
         </p>
@@ -124,7 +125,7 @@ export function CustomerReport({ kase, vocabulary, shop, suspected }: Props) {
             <p key={`${repair} ${what}`}>
               {labelOf(repairs, repair)}: {sentence(what)} {how ? sentence(how) : ""}{" "}
               {paidBy === "shop"
-                ? "We made it good at our own cost."
+                ? "Making it good is at our own cost."
                 : "It was agreed that making it good is charged."}
             </p>
           ))}

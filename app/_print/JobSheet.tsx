@@ -18,7 +18,8 @@ type Props = Readonly<{ kase: Case; vocabulary: Vocabulary; shop: string | undef
 /** The whole job for the file and for the hand at the bench: path, plan with what to check first, proof, cautions. */
 export function JobSheet({ kase, vocabulary, shop }: Props) {
   const { causes, repairs } = vocabulary;
-  const proofs = listProofs(kase, vocabulary);
+  // What was planned and not done is no longer asked for once the job is closed.
+  const proofs = listProofs(kase.status === "open" ? kase : { path: kase.path }, vocabulary);
   return (
     <article className={styles.page} data-wide="">
       <header className={styles.head}>

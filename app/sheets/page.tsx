@@ -46,6 +46,7 @@ export default async function SheetsPage() {
                     .join(", ")}
                 </span>
                 <span>taken in {formatDay(kase.received)}</span>
+                {kase.clock?.since ? <span>its clock is running</span> : null}
                 {kase.harms.length > 0 ? <span className={styles.harm}>a repair did harm</span> : null}
               </p>
               <p className={styles.last}>

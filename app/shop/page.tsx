@@ -4,6 +4,7 @@ import { formatMoney } from "../_components/formatMoney";
 import { StateNote } from "../_components/StateNote";
 import { getSettings } from "../_data/settings";
 import { SettingsForm } from "./_components/SettingsForm";
+import styles from "./page.module.css";
 
 export const metadata: Metadata = { title: "What the shop reckons with" };
 
@@ -29,7 +30,7 @@ export default async function ShopPage({ searchParams }: Props) {
           ))}
         </StateNote>
       ) : null}
-      <p className="soft">
+      <p className={`soft ${styles.where}`}>
         It stands in <code>shop.yaml</code> in the content folder. Prices are proposed from it on the{" "}
         <Link href="/sheets">sheets</Link>.
         {settings

@@ -141,7 +141,7 @@ describe.each(devices)("a whole job at %s", { timeout: 180_000 }, (_, options) =
       /what: the plug marked the wall, how: a chip stood on the plug, step: 8, minutes: 25, paidBy: shop/,
     );
     await page.goto(`${app.address}/sheets/${id}?what=repair+round-casing`);
-    await repair.getByLabel(/Minutes, or/).fill("40");
+    await repair.getByLabel("Minutes", { exact: true }).fill("40");
     await repair.getByRole("button", { name: "Fixed it" }).click();
     await told(page, "Logged");
 
@@ -194,6 +194,8 @@ describe.each(devices)("a whole job at %s", { timeout: 180_000 }, (_, options) =
       new RegExp(`like:\\n {2}- \\{ case: ${past}, different: This one was never washed., lesson: held \\}`),
     );
     expect(standing(id)).not.toContain("clock:");
+    // 25 min of the shop's at 54 an hour.
+    expect(standing(id)).toContain("swallowed: { minutes: 25, money: 22.5 }");
     await page.getByRole("heading", { name: "It looked like these" }).waitFor();
     await page.getByText(/like jobs said.*It took/).waitFor();
     expect(await objections(page)).toEqual([]);

@@ -13,12 +13,24 @@ type Props = Readonly<{
   rows?: number;
   kind?: "text" | "day" | "number";
   list?: string;
+  /** What stands for a field that is left blank. */
+  blank?: string | undefined;
   hint?: string;
   className?: string | undefined;
 }>;
 
 /** A field to type in that comes back as it was typed. */
-export function TypedField({ name, label, value = "", rows, kind = "text", list, hint, className }: Props) {
+export function TypedField({
+  name,
+  label,
+  value = "",
+  rows,
+  kind = "text",
+  list,
+  blank,
+  hint,
+  className,
+}: Props) {
   const { form, typed } = use(TypedContext);
   const id = `${form} ${name}`.replaceAll(/[^a-z0-9]+/gi, "-");
   const common = {
@@ -27,6 +39,7 @@ export function TypedField({ name, label, value = "", rows, kind = "text", list,
     defaultValue: typed[name] ?? value,
     className: controls.field,
     autoComplete: "off",
+    placeholder: blank,
     "aria-describedby": hint ? `${id}-hint` : undefined,
   };
   return (

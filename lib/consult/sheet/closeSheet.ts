@@ -11,7 +11,7 @@ import { refuse, type SheetWish, type WishMet } from "./wish";
 export function closeSheet({ sent, before, form, ground: { reader } }: SheetWish): WishMet {
   const { vocabulary } = reader;
   const now = readCase(writeCase({ ...before, status: "open" }, form.story), "sheet", vocabulary).case;
-  const proofs = (now ? listProofs(now, vocabulary) : []).filter(({ standing }) => standing !== "planned");
+  const proofs = now ? listProofs({ path: now.path }, vocabulary) : [];
   const ticked = proofs.filter(({ key, standing }) => standing !== "proven" && sent.proofs.includes(key));
   const missing = proofs.filter(({ key, standing }) => standing !== "proven" && !sent.proofs.includes(key));
   const overlaid = overlayNamed(form, sent);

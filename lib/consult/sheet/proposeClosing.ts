@@ -15,6 +15,7 @@ export type Closing = Readonly<{
   minutes: string;
   charge: string;
   swallowedMinutes: string;
+  swallowedMoney: string;
 }>;
 
 /** From this chance on a cause that does not lead is proposed as having helped it along. Chosen. */
@@ -22,12 +23,16 @@ const helpedAlong = 0.2;
 
 /**
  * Proposes how a job is written up: the likeliest cause as its root, those not far behind as having helped it along, a row to
- * be filled in for what a repair brought on, and the minutes added up. What the sheet says already is kept.
+ * be filled in for what a repair brought on, the minutes added up, and of the harms those that the shop pays for. What the
+ * sheet says already is kept.
+ *
+ * @param hourCost what an hour at the bench costs the shop; without it no money is proposed as swallowed
  */
 export function proposeClosing(
   kase: Case,
   { causes }: Pick<Answer, "causes">,
   vocabulary: Vocabulary,
+  hourCost?: number,
 ): Closing {
   const results = kase.path.filter(isRepairStep).map(({ result }) => result);
   const said = kase.causes.map(
@@ -54,15 +59,18 @@ export function proposeClosing(
     kase.harms.length > 0 && !kase.causes.some(({ role }) => role === "brought-on")
       ? [{ from: "", cause: "", part: kase.harms[0]?.part ?? "", role: "", probability: undefined }]
       : [];
-  const paidByShop = kase.harms.filter(({ paidBy }) => paidBy === "shop");
+  const lost = kase.harms.reduce((sum, { minutes, paidBy }) => sum + (paidBy === "shop" ? minutes : 0), 0);
+  const swallowed = kase.swallowed?.minutes ?? lost;
   return {
     causes: [...(said.length > 0 ? said : proposed), ...broughtOn],
     outcome:
       kase.outcome ?? (results.includes("fixed") ? "fixed" : results.includes("better") ? "improved" : ""),
     minutes: String(kase.minutes ?? sumStepMinutes(formOfFields(kase, ""))),
     charge: String(kase.charge ?? kase.quoted?.price ?? ""),
-    swallowedMinutes: String(
-      kase.swallowed?.minutes ?? (paidByShop.reduce((sum, { minutes }) => sum + minutes, 0) || ""),
+    swallowedMinutes: String(swallowed || ""),
+    swallowedMoney: String(
+      kase.swallowed?.money ??
+        (hourCost && swallowed ? Math.round((100 * swallowed * hourCost) / 60) / 100 : ""),
     ),
   };
 }

@@ -32,7 +32,8 @@ export function LogCheck({ sheet, check, part, hasClock, places }: Props) {
         <TypedField name="step.0.part" label="Part" value={part} list="parts" />
         <TypedField
           name="step.0.minutes"
-          label={hasClock ? "Minutes, or the clock's" : "Minutes"}
+          label="Minutes"
+          blank={hasClock ? "clock's" : undefined}
           value={hasClock ? "" : String(check.minutes)}
           kind="number"
           className={styles.narrow}

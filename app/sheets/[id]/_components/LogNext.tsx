@@ -135,7 +135,8 @@ export function LogNext({ sheet, kase, answer, bench, what }: Props) {
         <TypedField name="words" label="Or say what you found, as at the bench" />
         <TypedField
           name="step.0.minutes"
-          label={kase.clock ? "Minutes, or the clock's" : "Minutes"}
+          label="Minutes"
+          blank={kase.clock ? "clock's" : undefined}
           kind="number"
           className={styles.minutes}
         />

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { WarningRow } from "@/app/_bench/WarningRow";
 import controls from "@/app/_components/controls.module.css";
 import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
@@ -17,6 +18,8 @@ type Props = Readonly<{
   part: string;
 }>;
 
+/** From this risk class on a repair is looked ahead at before it is begun. */
+const forceful = 3;
 const results = [
   { id: "fixed", label: "Fixed it" },
   { id: "better", label: "Made it better" },
@@ -29,19 +32,26 @@ const payers = [
 
 /** A repair to be logged with its result, after what should be known before it is done. */
 export function LogRepair({ sheet, kase, repair, warning, part }: Props) {
+  const wasSeen = kase.plan?.some((planned) => planned.repair === repair.id && planned.seen !== undefined);
   const earlier = kase.path.flatMap((step, at) =>
     isRepairStep(step) && step.repair === repair.id ? [{ id: String(at + 1), label: `Step ${at + 1}` }] : [],
   );
   return (
     <>
       {warning ? <WarningRow warning={warning} /> : null}
+      {repair.risk >= forceful && !wasSeen ? (
+        <p className="small">
+          What goes before it is not kept as seen yet: put it on the <Link href="#plan">plan</Link> first.
+        </p>
+      ) : null}
       <SheetForm sheet={sheet} wish="log" name={`repair-${repair.id}`} hasChoices>
         <input type="hidden" name="step.0.what" value={`repair ${repair.id}`} />
         <div className={styles.fields}>
           <TypedField name="step.0.part" label="Part" value={part} list="parts" />
           <TypedField
             name="step.0.minutes"
-            label={kase.clock ? "Minutes, or the clock's" : "Minutes"}
+            label="Minutes"
+            blank={kase.clock ? "clock's" : undefined}
             value={kase.clock ? "" : String(repair.minutes.usual)}
             kind="number"
             className={styles.narrow}

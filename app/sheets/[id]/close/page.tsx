@@ -4,6 +4,7 @@ import { notFound, redirect } from "next/navigation";
 import controls from "@/app/_components/controls.module.css";
 import { Section } from "@/app/_components/Section";
 import { getSheet } from "@/app/_data/getSheet";
+import { getSettings } from "@/app/_data/settings";
 import { getShop } from "@/app/_data/shop";
 import { Money } from "@/app/casebook/[id]/_components/Money";
 import { SheetForm } from "@/app/sheets/_components/SheetForm";
@@ -37,8 +38,9 @@ export default async function ClosePage({ params }: Props) {
   const { kase, kept, place } = found;
   if (!kase || kase.status === "closed") redirect(`/sheets/${place.id}`);
   const { bench, vocabulary, casebook } = await getShop();
+  const { settings } = await getSettings();
   const answer = consultSheet(kase, bench);
-  const closing = proposeClosing(kase, answer, vocabulary);
+  const closing = proposeClosing(kase, answer, vocabulary, settings?.hourCost);
   return (
     <main className="page" id="main">
       <p>
@@ -93,7 +95,7 @@ export default async function ClosePage({ params }: Props) {
               name="swallowedMoney"
               label="Money the shop swallowed"
               kind="number"
-              value={String(kase.swallowed?.money ?? "")}
+              value={closing.swallowedMoney}
             />
           </div>
         </Section>

@@ -8,7 +8,7 @@ import styles from "./ProofTicks.module.css";
 
 /** What proves the repairs, to be ticked off where the path does not show it yet; or why it is closed without. */
 export function ProofTicks({ kase, vocabulary }: Readonly<{ kase: Case; vocabulary: Vocabulary }>) {
-  const proofs = listProofs(kase, vocabulary).filter(({ standing }) => standing !== "planned");
+  const proofs = listProofs({ path: kase.path }, vocabulary);
   return (
     <Section title="Proof" aside="no job is fixed before it is shown to be">
       {proofs.length === 0 ? <p className="small soft">No repair in the path asks for one.</p> : null}
