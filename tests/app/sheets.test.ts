@@ -13,12 +13,15 @@ const devices: readonly (readonly [string, BrowserContextOptions])[] = [
 ];
 
 let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp(3366);
-});
-afterAll(async () => {
-  await app.stop();
-});
+/** An app for the tests around it alone: what one job leaves in the casebook must not steer the next. */
+function ownApp(): void {
+  beforeAll(async () => {
+    app = await startApp(3366);
+  });
+  afterAll(async () => {
+    await app.stop();
+  });
+}
 
 const fileOf = (id: string) => join(app.content, "cases", `${id}.md`);
 const standing = (id: string) => readFileSync(fileOf(id), "utf8");
@@ -49,6 +52,8 @@ async function objections(page: Page): Promise<string[]> {
 }
 
 describe.each(devices)("a whole job at %s", { timeout: 120_000 }, (_, options) => {
+  ownApp();
+
   it("is kept as a sheet, logged, harmed, proven, closed and found again", async () => {
     const page = await openPage(options);
     const id = await keepAsSheet(page);
@@ -114,6 +119,8 @@ describe.each(devices)("a whole job at %s", { timeout: 120_000 }, (_, options) =
 });
 
 describe("a sheet", () => {
+  ownApp();
+
   it("takes its last step back, and any earlier version again", async () => {
     const page = await openPage();
     const id = await keepAsSheet(page);

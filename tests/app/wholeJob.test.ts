@@ -12,12 +12,15 @@ const devices: readonly (readonly [string, BrowserContextOptions])[] = [
 ];
 
 let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp(3421);
-});
-afterAll(async () => {
-  await app.stop();
-});
+/** An app for the tests around it alone: what one job leaves in the casebook must not steer the next. */
+function ownApp(): void {
+  beforeAll(async () => {
+    app = await startApp(3421);
+  });
+  afterAll(async () => {
+    await app.stop();
+  });
+}
 
 const standing = (id: string) => readFileSync(join(app.content, "cases", `${id}.md`), "utf8");
 
@@ -67,6 +70,8 @@ const tap = (page: Page, name: string | RegExp) => page.getByRole("button", { na
 const told = (page: Page, words: string) => page.getByRole("status").filter({ hasText: words }).waitFor();
 
 describe.each(devices)("a whole job at %s", { timeout: 180_000 }, (_, options) => {
+  ownApp();
+
   it("is quoted, planned, clocked, harmed, mended, proven, told to the customer, closed and learned from", async () => {
     const page = await openPage(options);
     const id = await keepAsSheet(page);
@@ -220,6 +225,8 @@ describe.each(devices)("a whole job at %s", { timeout: 180_000 }, (_, options) =
 });
 
 describe("without JavaScript", { timeout: 120_000 }, () => {
+  ownApp();
+
   it("a job is quoted, planned, looked ahead at, clocked and closed", async () => {
     const page = await openPage({ javaScriptEnabled: false });
     const id = await keepAsSheet(page);
@@ -259,6 +266,8 @@ describe("without JavaScript", { timeout: 120_000 }, () => {
 });
 
 describe("what the shop reckons with", () => {
+  ownApp();
+
   it.each([true, false])(
     "is edited, refused with reasons, and moves the price (JavaScript: %s)",
     async (javaScriptEnabled) => {

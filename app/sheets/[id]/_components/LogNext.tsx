@@ -80,6 +80,11 @@ export function LogNext({ sheet, kase, answer, bench, what }: Props) {
         </details>
       ) : null}
       <h3 className={styles.group}>Checks that would tell most</h3>
+      {next.length === 0 ? (
+        <p className="small soft">
+          None that is open would tell much more: enough is known to choose a repair.
+        </p>
+      ) : null}
       {next
         .filter((check) => check !== chosenCheck)
         .map((check) => (
