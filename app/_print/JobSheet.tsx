@@ -52,7 +52,7 @@ export function JobSheet({ kase, vocabulary, shop }: Props) {
         </p>
       ) : null}
       <MindYourself kase={kase} vocabulary={vocabulary} />
-      <PlanBoxes plan={kase.plan ?? []} vocabulary={vocabulary} />
+      <PlanBoxes kase={kase} vocabulary={vocabulary} />
       <PathTable kase={kase} vocabulary={vocabulary} />
       {kase.harms.length > 0 ? (
         <>

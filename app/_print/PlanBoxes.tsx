@@ -2,13 +2,15 @@ import { labelOf } from "@/app/_components/labelOf";
 import { partWords } from "@/app/_components/partWords";
 import { riskWord } from "@/app/_components/riskWord";
 import type { Case } from "@/lib/casebook/caseFile";
+import { isCheckStep } from "@/lib/casebook/step";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Print.module.css";
 
-type Props = Readonly<{ plan: NonNullable<Case["plan"]>; vocabulary: Vocabulary }>;
+type Props = Readonly<{ kase: Case; vocabulary: Vocabulary }>;
 
-/** The chosen repairs, each with the boxes of what goes before it. */
-export function PlanBoxes({ plan, vocabulary }: Props) {
+/** The chosen repairs, each with the boxes of what goes before it; what the path shows is ticked. */
+export function PlanBoxes({ kase: { plan = [], path }, vocabulary }: Props) {
+  const made = new Set(path.filter(isCheckStep).map(({ check }) => check));
   const { checks, repairs } = vocabulary;
   if (plan.length === 0) return null;
   return (
@@ -26,7 +28,7 @@ export function PlanBoxes({ plan, vocabulary }: Props) {
               {seen ? "" : "; what goes before it was not looked at yet"})
               <ul className={styles.boxes}>
                 {(entry?.checkFirst ?? []).map(({ check, why }) => (
-                  <li key={check} data-ticked={ticked.includes(check) ? "" : undefined}>
+                  <li key={check} data-ticked={ticked.includes(check) || made.has(check) ? "" : undefined}>
                     {labelOf(checks, check)}: {why}
                   </li>
                 ))}

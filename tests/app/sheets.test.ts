@@ -205,7 +205,7 @@ describe("a sheet", () => {
   });
 
   it("is not written by a foreign page, nor found under what is no id", async () => {
-    for (const path of ["/sheets", "/sheets/24-004", "/sheets/24-004/close"]) {
+    for (const path of ["/sheets", "/sheets/24-004", "/sheets/24-004/close", "/shop"]) {
       const headers = { origin: "http://elsewhere.test" };
       expect((await fetch(app.address + path, { method: "POST", headers })).status).toBe(403);
     }

@@ -57,6 +57,15 @@ describe("check-content on the command line", { timeout: commandTimeout }, () =>
     expect(err).toMatch(/^1 cases, .*; 2 problems\n$/);
   });
 
+  it("checks what the shop reckons with too", async () => {
+    const file = join(content, "shop.yaml");
+    writeFileSync(file, "hourCost: 54\nmargin: a quarter\n");
+    const { code, out } = await check();
+    rmSync(file);
+    expect(code).toBe(1);
+    expect(out).toBe("shop.yaml:2 margin: found 'a quarter'; write a number\n");
+  });
+
   it("finds two cases with one id", async () => {
     write("1-1.md", caseText("1-1"));
     write("copy-of-1-1.md", caseText("1-1"));

@@ -1,5 +1,6 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { realDisk } from "@/lib/casebook/keeping/disk";
 import { readSettings } from "@/lib/casebook/settings/readSettings";
@@ -18,6 +19,26 @@ describe("what the shop reckons with", () => {
     writeSettings(readSettings(content).settings ?? {}, content, "b");
     expect(readFileSync(join(content, "shop.yaml"), "utf8")).toBe(first);
     expect(readdirSync(content)).toEqual(["shop.yaml"]);
+  });
+
+  it("whatever it is, as long as it holds, is read as it was written", () => {
+    const content = temporaryFolder();
+    const any = fc.record({
+      name: fc.option(
+        fc.string({ unit: "grapheme", maxLength: 40 }).filter((name) => name.trim() === name && name !== ""),
+        { nil: undefined },
+      ),
+      hourCost: fc.double({ min: 0.01, max: 10_000, noNaN: true }),
+      margin: fc.double({ min: 0, max: 90, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(any, (settings) => {
+        const known = Object.fromEntries(Object.entries(settings).filter(([, value]) => value !== undefined));
+        expect(writeSettings(settings, content, "a")).toEqual({ settings: known, problems: [] });
+        expect(readSettings(content).settings).toEqual(known);
+      }),
+      { numRuns: 60 },
+    );
   });
 
   it("keeps the comments of a file that somebody wrote by hand", () => {
