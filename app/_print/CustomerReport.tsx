@@ -84,7 +84,7 @@ export function CustomerReport({ kase, vocabulary, shop, suspected }: Props) {
       ) : null}
       <h2>{kase.status === "open" ? "What we did so far" : "What we did"}</h2>
       {done.length === 0 ? <p>Nothing was done to it but looking and checking.</p> : null}
-      <ul>
+      <ul className={styles.list}>
         {done.map(({ repair, part, result }, at) => (
           <li key={`${at} ${repair}`}>
             {on(labelOf(repairs, repair), part)}, {resultWords[result]}
@@ -94,7 +94,7 @@ export function CustomerReport({ kase, vocabulary, shop, suspected }: Props) {
       {meant.length > 0 ? (
         <>
           <h2>What we mean to do</h2>
-          <ul>
+          <ul className={styles.list}>
             {meant.map(({ repair, part }, at) => (
               <li key={`${at} ${repair}`}>
                 {on(labelOf(repairs, repair), part)}
@@ -110,7 +110,7 @@ export function CustomerReport({ kase, vocabulary, shop, suspected }: Props) {
       {proven.length > 0 ? (
         <>
           <h2>How we know that it works</h2>
-          <ul>
+          <ul className={styles.list}>
             {proven.map((proof) => (
               <li key={proof.key}>{proofWords(proof, { checks, parts: vocabulary.parts })}</li>
             ))}

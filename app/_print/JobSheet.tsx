@@ -57,7 +57,7 @@ export function JobSheet({ kase, vocabulary, shop }: Props) {
       {kase.harms.length > 0 ? (
         <>
           <h2>Harm done</h2>
-          <ul>
+          <ul className={styles.list}>
             {kase.harms.map(({ repair, what, how, step, minutes, paidBy }) => (
               <li key={`${repair} ${what}`}>
                 {labelOf(repairs, repair)}

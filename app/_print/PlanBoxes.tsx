@@ -2,22 +2,24 @@ import { labelOf } from "@/app/_components/labelOf";
 import { partWords } from "@/app/_components/partWords";
 import { riskWord } from "@/app/_components/riskWord";
 import type { Case } from "@/lib/casebook/caseFile";
-import { isCheckStep } from "@/lib/casebook/step";
+import { checkedFirst } from "@/lib/consult/sheet/checkedFirst";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Print.module.css";
 
 type Props = Readonly<{ kase: Case; vocabulary: Vocabulary }>;
 
-/** The chosen repairs, each with the boxes of what goes before it; what the path shows is ticked. */
-export function PlanBoxes({ kase: { plan = [], path }, vocabulary }: Props) {
-  const made = new Set(path.filter(isCheckStep).map(({ check }) => check));
+/** The chosen repairs, each with the boxes of what goes before it; what was made before it is ticked. */
+export function PlanBoxes({ kase, vocabulary }: Props) {
   const { checks, repairs } = vocabulary;
+  const { plan = [] } = kase;
   if (plan.length === 0) return null;
   return (
     <>
       <h2>Plan</h2>
-      <ul>
-        {plan.map(({ repair, part, ticked = [], seen }, at) => {
+      <ul className={styles.list}>
+        {plan.map((planned, at) => {
+          const { repair, part, seen } = planned;
+          const made = checkedFirst(kase, planned);
           const entry = repairs.get(repair);
           return (
             <li key={`${at} ${repair}`}>
@@ -28,7 +30,7 @@ export function PlanBoxes({ kase: { plan = [], path }, vocabulary }: Props) {
               {seen ? "" : "; what goes before it was not looked at yet"})
               <ul className={styles.boxes}>
                 {(entry?.checkFirst ?? []).map(({ check, why }) => (
-                  <li key={check} data-ticked={ticked.includes(check) || made.has(check) ? "" : undefined}>
+                  <li key={check} data-ticked={made.has(check) ? "" : undefined}>
                     {labelOf(checks, check)}: {why}
                   </li>
                 ))}

@@ -2,8 +2,8 @@ import Link from "next/link";
 import controls from "@/app/_components/controls.module.css";
 import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
 import type { Case } from "@/lib/casebook/caseFile";
-import { isCheckStep } from "@/lib/casebook/step";
 import type { Warning } from "@/lib/consult/answer";
+import { checkedFirst } from "@/lib/consult/sheet/checkedFirst";
 import styles from "./PlanPart.module.css";
 
 type Props = Readonly<{
@@ -16,9 +16,9 @@ type Props = Readonly<{
 
 /** What to check before a repair: ticked off, and kept as seen; what the path shows is ticked already. */
 export function LookFirst({ sheet, kase, planned, at, looks }: Props) {
-  const { seen, ticked = [] } = planned;
-  const made = new Set(kase.path.filter(isCheckStep).map(({ check }) => check));
-  const isTicked = (check: string) => made.has(check) || ticked.includes(check);
+  const { seen } = planned;
+  const made = checkedFirst(kase, planned);
+  const byPath = checkedFirst(kase, { repair: planned.repair });
   return (
     <SheetForm sheet={sheet} wish="look" name={`look-${at}`} className={styles.look}>
       <input type="hidden" name="at" value={at} />
@@ -27,23 +27,23 @@ export function LookFirst({ sheet, kase, planned, at, looks }: Props) {
           <legend>
             First
             {seen
-              ? `: seen, ${looks.filter(({ check }) => isTicked(check)).length} of ${looks.length} made`
+              ? `: seen, ${looks.filter(({ check }) => made.has(check)).length} of ${looks.length} made`
               : ""}
           </legend>
           {looks.map(({ check, label, why }) => (
             <div key={check} className={styles.first}>
               <input type="hidden" name="seen" value={check} />
               <label>
-                <input type="checkbox" name="ticked" value={check} defaultChecked={isTicked(check)} />
+                <input type="checkbox" name="ticked" value={check} defaultChecked={made.has(check)} />
                 <span>
                   {label}
                   <small>
                     {why}
-                    {made.has(check) ? " The path shows it." : ""}
+                    {byPath.has(check) ? " The path shows it." : ""}
                   </small>
                 </span>
               </label>
-              {made.has(check) ? null : (
+              {byPath.has(check) ? null : (
                 <Link href={`/sheets/${sheet.id}?what=check+${check}#log`} prefetch={false}>
                   Log<span className="heard"> {label}</span>
                 </Link>

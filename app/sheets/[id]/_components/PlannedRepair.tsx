@@ -37,7 +37,7 @@ export function PlannedRepair({ sheet, kase, planned, at, outlook, vocabulary }:
   return (
     <article className={styles.planned} data-risk={warning.riskClass} data-done={done ? "" : undefined}>
       <h3>
-        <Link href={`/handbook/repairs/${planned.repair}`} prefetch={false}>
+        <Link className={styles.title} href={`/handbook/repairs/${planned.repair}`} prefetch={false}>
           {[warning.label, partWords(vocabulary, planned.part ?? null)].filter(Boolean).join(", ")}
         </Link>
       </h3>
@@ -87,7 +87,7 @@ export function PlannedRepair({ sheet, kase, planned, at, outlook, vocabulary }:
         <p className={styles.cautions}>
           <b>Mind yourself:</b>
           {warning.cautions.map(({ id, label }) => (
-            <Link key={id} href={`/handbook/cautions/${id}`} prefetch={false}>
+            <Link key={id} className={styles.hazard} href={`/handbook/cautions/${id}`} prefetch={false}>
               {label.toLowerCase()}
             </Link>
           ))}

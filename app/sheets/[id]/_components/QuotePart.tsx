@@ -76,7 +76,7 @@ export function QuotePart({ sheet, kase, estimate, settings }: Props) {
             {formatMoney(quoted.price)}.
           </b>{" "}
           {estimate
-            ? `As it looks now it takes longer in ${lossWords(chanceOfOverrun(quoted.minutes, estimate.minutes))} jobs${
+            ? `As it looks now, what may go wrong counted in, it takes longer in ${lossWords(chanceOfOverrun(quoted.minutes, estimate.minutes))} jobs${
                 settings
                   ? `, and loses money in ${lossWords(chanceOfLoss(quoted.price, estimate.minutes, settings))}`
                   : ""

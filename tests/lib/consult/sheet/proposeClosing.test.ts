@@ -78,14 +78,12 @@ describe("what closing proposes", () => {
   });
 });
 
-describe("the repairs that a job is reckoned with", () => {
-  it("are those on its plan, each once; without a plan the first of the likeliest cause; without a cause none", () => {
+describe("the repairs that a job is still reckoned with", () => {
+  it("are those on its plan that are not done, each once; without a plan the first of the likeliest cause", () => {
     const plan = [{ repair: "clean-and-oil" }, { repair: "ease-casing" }, { repair: "clean-and-oil" }];
-    expect(repairsInView(job({ plan }), { causes }, smallVocabulary)).toEqual([
-      "clean-and-oil",
-      "ease-casing",
-    ]);
-    expect(repairsInView(job(), { causes }, smallVocabulary)).toEqual(["ease-casing"]);
-    expect(repairsInView(job(), { causes: [] }, smallVocabulary)).toEqual([]);
+    expect(repairsInView(job({ plan }), { causes }, smallVocabulary)).toEqual(["clean-and-oil"]);
+    expect(repairsInView(job({ path: [] }), { causes }, smallVocabulary)).toEqual(["ease-casing"]);
+    expect(repairsInView(job(), { causes }, smallVocabulary)).toEqual([]);
+    expect(repairsInView(job({ path: [] }), { causes: [] }, smallVocabulary)).toEqual([]);
   });
 });
