@@ -28,7 +28,7 @@ export function readByWords(
   mentions: readonly Mention[],
   scopes: Scopes,
   used: ReadonlySet<number>,
-  { vocabulary, spoken }: Reader,
+  { vocabulary, spoken, words }: Reader,
   isOpen: (outcome: string) => boolean,
   carried: PartRef | undefined,
   text: string,
@@ -38,7 +38,10 @@ export function readByWords(
   return clausesOf(sentence, scopes).flatMap((clause) => {
     const free = clause.filter((at) => !used.has(at));
     const telling = free.filter((at) => !isMentioned(at) && !sentence[at]?.filler && !scopes.isSmallWord(at));
-    const terms = tellingTerms(clause.flatMap((at) => sentence[at] ?? []));
+    const terms = tellingTerms(
+      clause.flatMap((at) => sentence[at] ?? []),
+      words,
+    );
     if (telling.length === 0 || terms.size < least.words) return [];
     const { logs, strange } = model.weigh(terms, isOpen);
     const best = likeliest(logs);

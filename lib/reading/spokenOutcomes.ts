@@ -24,7 +24,7 @@ export function learnSpokenOutcomes({ checks }: Vocabulary, words: PreparedWords
     const learn = (text: string, weight: number) =>
       model.learn(
         outcomeName(meaning),
-        new Map([...tellingTerms(splitTokens(text, words))].map((term) => [term, weight])),
+        new Map([...tellingTerms(splitTokens(text, words), words)].map((term) => [term, weight])),
       );
     for (const name of [label, ...synonyms]) learn(name, weightOf.name);
     for (const note of toldAs) learn(note, weightOf.toldAs);
@@ -40,13 +40,28 @@ export function openOutcomes(
   return new Set(model.topics.filter((_, row) => meanings[row] !== undefined && admits(meanings[row])));
 }
 
-/** The terms of some tokens once each, without fillers and without the numbers that count parts. */
-export function tellingTerms(tokens: readonly Token[]): Set<string> {
-  return new Set(
-    tokens
-      .filter(({ filler, place, text }) => !filler && (place === undefined || !/^\d/.test(text)))
-      .map(({ term }) => term),
-  );
+/** How many words after one that denies are told as denied, too. Chosen: see `evaluate --opinions`. */
+const denialReach = 3;
+
+/**
+ * The terms of some tokens once each, without fillers and without the numbers that count parts. What stands just after a word
+ * that denies is told a second time as denied ("no dent").
+ *
+ * Source: marking of negated words, Das & Chen 2001; Pang, Lee & Vaithyanathan 2002.
+ */
+export function tellingTerms(tokens: readonly Token[], { denials }: PreparedWords): Set<string> {
+  const terms = new Set<string>();
+  let denied = 0;
+  for (const { filler, place, text, term } of tokens) {
+    if (filler || (place !== undefined && /^\d/.test(text))) continue;
+    terms.add(term);
+    if (denials.has(term)) denied = denialReach;
+    else if (denied > 0) {
+      terms.add(`no ${term}`);
+      denied -= 1;
+    }
+  }
+  return terms;
 }
 
 const outcomeName = ({ check, outcome }: OutcomeMeaning) => `${check.id} ${outcome.id}`;

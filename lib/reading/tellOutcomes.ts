@@ -32,7 +32,7 @@ export function tellOutcomes(
   const tokens = splitTokens(text, reader.words);
   const open = openOutcomes(reader.spoken, admits);
   return clausesOf(tokens, reader).flatMap(({ others, clause }) => {
-    const { logs } = model.weigh(tellingTerms(clause), (name) => open.has(name));
+    const { logs } = model.weigh(tellingTerms(clause, reader.words), (name) => open.has(name));
     const odds = logs.map((log) => (log > 0 ? Math.exp(tempering * log) : 0));
     const total = odds.reduce((sum, one) => sum + one, Math.exp(tempering * logOfNothing));
     const outcomes = meanings.flatMap((meaning, row) => {
