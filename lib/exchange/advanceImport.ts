@@ -11,6 +11,8 @@ import { type ReadTable, readTable } from "./table/readTable";
 const shownReady = 25;
 const shownRefused = 100;
 const longestSample = 60;
+/** What the page holds goes to and fro with every step, so that only so many characters of refused rows go with it. Chosen. */
+const longestLeft = 500_000;
 
 /** Takes a table one wish further: reads it and guesses its columns, or tries it with the columns as they were matched. */
 export function advanceImport(sent: SentImport, ground: ImportGround): ImportDraft {
@@ -57,6 +59,7 @@ function openTable({
 }
 
 function showPlan(plan: ImportPlan, table: ReadTable): ShownPlan {
+  const left = leftRowsCsv(table.headings, plan.refused);
   const { ready, refused, dates, decimal, notes } = plan;
   return {
     dates,
@@ -66,7 +69,7 @@ function showPlan(plan: ImportPlan, table: ReadTable): ShownPlan {
     readyCount: ready.length,
     refused: refused.slice(0, shownRefused).map(({ line, faults }) => ({ line, faults })),
     refusedCount: refused.length,
-    leftRows: leftRowsCsv(table.headings, refused),
+    leftRows: left.length > longestLeft ? "" : left,
   };
 }
 

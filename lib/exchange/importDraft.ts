@@ -14,7 +14,7 @@ export type ShownPlan = Pick<ImportPlan, "dates" | "decimal" | "notes"> &
     readyCount: number;
     refused: readonly ShownRefused[];
     refusedCount: number;
-    /** The refused rows as a table of their own, to be put right and brought in again. */
+    /** The refused rows as a table of their own, to be put right and brought in again; empty where they are too many. */
     leftRows: string;
   }>;
 

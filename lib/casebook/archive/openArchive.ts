@@ -28,7 +28,7 @@ const encrypted = 1;
 /**
  * Opens an archive of a casebook and looks its directory over. Refused as a whole, before a byte is unpacked: paths that lead
  * out of the folders of cases and photos or that an export would not write, links, names that stand twice (also where only
- * capitals tell them apart), locked files, and files that swell to many times their packed size.
+ * capitals tell them apart), locked files, files that lie over one another, and files that swell to many times their packed size.
  *
  * @throws ZipFault for the first of these
  */
@@ -37,7 +37,9 @@ export function openArchive(zip: Uint8Array): Archive {
   const photos: Archive["photos"][number][] = [];
   const seen = new Set<string>();
   let whole = 0;
-  for (const entry of listZipEntries(zip, mostEntries)) {
+  const entries = listZipEntries(zip, mostEntries);
+  refuseOverlap(entries);
+  for (const entry of entries) {
     const { path, size } = entry;
     const place = readArchivePath(path);
     if (!place) throw new ZipFault(path, wrongPath(path), "only cases/ID.md and pictures under photos/");
@@ -64,6 +66,20 @@ function refuseUnsound({ path, flags, isLink, size, packedSize }: ZipEntry, larg
   if (size > smallEnough && size > greatestRatio * packedSize) {
     const received = `a file that swells from ${packedSize} to ${size} bytes`;
     throw new ZipFault(path, received, "a zip made by export, whose files hold what they seem to");
+  }
+}
+
+/** Bytes that several files share unpack to far more than a zip of that size could hold. */
+function refuseOverlap(entries: readonly ZipEntry[]): void {
+  let end = 0;
+  for (const { path, start, packedSize } of entries.toSorted((a, b) => a.start - b.start)) {
+    if (start < end)
+      throw new ZipFault(
+        path,
+        "a file that lies over another",
+        "a zip made by export, each file in its own place",
+      );
+    end = start + packedSize + path.length;
   }
 }
 

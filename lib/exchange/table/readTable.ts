@@ -15,7 +15,7 @@ export type ReadTable = Readonly<{
 }>;
 
 /** As many rows as are taken in one file. Chosen: twice what a busy shop does in ten years. */
-export const mostRows = 20_000;
+const mostRows = 20_000;
 const mostColumns = 200;
 
 const recordsSchema = z.array(

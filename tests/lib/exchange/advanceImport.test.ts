@@ -56,12 +56,19 @@ describe("a table on its way in", () => {
       "no text",
     );
     expect((await advance({ wish: "read", file: file("a".repeat(longestTable + 1)) })).fault).toContain(
-      "longer than 4 million",
+      "longer than 3 million",
     );
     expect((await advance({ wish: "read", pasted: "a".repeat(longestTable + 1) })).fault).toContain(
       "longer than",
     );
     expect((await advance({ wish: "read", pasted: 'a\n"b' })).fault).toContain("a quote that is not closed");
+  });
+
+  it("with too many rows at fault to send to and fro names the first, and leaves their table to the file", async () => {
+    const rows = "kazoo,it is a long complaint about a kazoo\n".repeat(15_000);
+    const draft = await advance({ wish: "try" }, { ...held, text: `Horn,Problem\n${rows}` });
+    expect(draft.plan).toMatchObject({ refusedCount: 15_000, leftRows: "" });
+    expect(draft.plan?.refused).toHaveLength(100);
   });
 
   it("is not taken from a page that sends something else back", async () => {

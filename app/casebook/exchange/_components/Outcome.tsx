@@ -4,7 +4,6 @@ import { StateNote } from "@/app/_components/StateNote";
 import type { ShownPlan } from "@/lib/exchange/importDraft";
 import type { TakenRow } from "@/lib/exchange/takenRow";
 import styles from "./BringIn.module.css";
-import { Folded } from "./Folded";
 import { LeftRows } from "./LeftRows";
 import { RefusedRows } from "./RefusedRows";
 
@@ -44,11 +43,7 @@ export function Outcome({ taken, plan, cutShort }: Props) {
       {left > 0 ? (
         <StateNote title={`${left} ${left === 1 ? "row is" : "rows are"} not in`} tone="warn">
           <RefusedRows rows={[...failed.slice(0, shownFailed), ...plan.refused]} count={left} />
-          {plan.leftRows ? (
-            <Folded label="These rows as a table, to put right and bring in again">
-              <LeftRows text={plan.leftRows} />
-            </Folded>
-          ) : null}
+          {plan.refusedCount > 0 ? <LeftRows text={plan.leftRows} /> : null}
         </StateNote>
       ) : null}
     </div>

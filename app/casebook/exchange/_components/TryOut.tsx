@@ -3,7 +3,6 @@ import controls from "@/app/_components/controls.module.css";
 import { StateNote } from "@/app/_components/StateNote";
 import type { ShownPlan } from "@/lib/exchange/importDraft";
 import styles from "./BringIn.module.css";
-import { Folded } from "./Folded";
 import { LeftRows } from "./LeftRows";
 import { ReadyRows } from "./ReadyRows";
 import { RefusedRows } from "./RefusedRows";
@@ -29,9 +28,7 @@ export function TryOut({ plan, isBusy }: Readonly<{ plan: ShownPlan; isBusy: boo
           tone="warn"
         >
           <RefusedRows rows={refused} count={refusedCount} />
-          <Folded label="These rows as a table, to put right and bring in again">
-            <LeftRows text={leftRows} />
-          </Folded>
+          <LeftRows text={leftRows} />
         </StateNote>
       ) : null}
       {readyCount > 0 ? <ReadyRows rows={plan.ready} count={readyCount} /> : null}

@@ -106,6 +106,11 @@ describe("an archive of a casebook", () => {
     );
   });
 
+  it("is refused where two files share their bytes", () => {
+    const shared = { name: "cases/b.md", bytes: words, start: 0 };
+    expect(refusalOf({ name: "cases/a.md", bytes: words }, shared)).toContain("lies over another");
+  });
+
   it("is refused cut short anywhere, and with bytes behind it", () => {
     const zip = rawZip([{ name: "cases/a.md", bytes: words }]);
     for (let length = 0; length < zip.length; length++) expect(refusal(zip.subarray(0, length))).not.toBe("");
