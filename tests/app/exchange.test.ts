@@ -142,14 +142,21 @@ describe("old jobs brought in", { timeout: 120_000 }, () => {
     const send = (headers: Record<string, string>, body: string) =>
       fetch(place, { method: "POST", headers: { "Content-Type": "text/plain", ...headers }, body });
     expect((await send({ Origin: "http://example.org" }, "x")).status).toBe(403);
-    const form = new FormData();
-    form.set("file", new File(["a".repeat(20_000_000)], "a.csv"));
     const page = await openPage({ javaScriptEnabled: false });
     const hidden = await page.locator("form[enctype] input[name^='$']").all();
-    for (const input of hidden)
-      form.set((await input.getAttribute("name")) ?? "", (await input.getAttribute("value")) ?? "");
-    const answer = await fetch(place, { method: "POST", headers: { Origin: app.address }, body: form });
-    expect(answer.status).toBeGreaterThanOrEqual(400);
+    const fields = await Promise.all(
+      hidden.map(async (input) => [await input.getAttribute("name"), await input.getAttribute("value")]),
+    );
+    const post = (text: string) => {
+      const form = new FormData();
+      for (const [name, value] of fields) form.set(name ?? "", value ?? "");
+      form.set("wish", "read");
+      form.set("file", new File([text], "a.csv"));
+      return fetch(place, { method: "POST", headers: { Origin: app.address }, body: form });
+    };
+    const sound = await post("Horn\ntpt");
+    expect([sound.status, (await sound.text()).includes("2. Say what the columns are")]).toEqual([200, true]);
+    expect((await post("a".repeat(20_000_000))).status).toBeGreaterThanOrEqual(400);
     await page.context().close();
   });
 });
