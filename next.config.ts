@@ -11,7 +11,8 @@ const nextConfig: NextConfig = {
   serverExternalPackages: ["chokidar", "gray-matter"],
   // A lock file in a folder above must not move the root.
   turbopack: { root: fileURLToPath(new URL(".", import.meta.url)) },
-  experimental: { serverActions: { bodySizeLimit: "2mb" } },
+  // A table of old jobs goes to and fro with the page that it is shown on; what is longer is refused before it is read.
+  experimental: { serverActions: { bodySizeLimit: "9mb" } },
 };
 
 export default nextConfig;

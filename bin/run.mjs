@@ -5,7 +5,17 @@ import { say } from "./setup/say.mjs";
 import { runCommand } from "./setup/startCommand.mjs";
 import { stopWithParent } from "./setup/stopWithParent.mjs";
 
-const names = ["consult", "check-content", "evaluate", "schemas", "benchmarks", "gauge", "torture"];
+const names = [
+  "consult",
+  "check-content",
+  "evaluate",
+  "schemas",
+  "benchmarks",
+  "gauge",
+  "torture",
+  "case",
+  "export",
+];
 
 stopWithParent();
 

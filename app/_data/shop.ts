@@ -1,4 +1,5 @@
 import "server-only";
+import type { ContentFolders } from "@/lib/casebook/contentFolder";
 import type { Casebook } from "@/lib/casebook/loadCasebook";
 import type { Answer } from "@/lib/consult/answer";
 import type { Bench } from "@/lib/consult/bench";
@@ -17,6 +18,7 @@ export type Shop = Readonly<{
   bench: Bench;
   problems: readonly ContentProblem[];
   casesFolder: string;
+  folders: ContentFolders;
   consult: (problem: ProblemInput) => Answer;
   /** Searches the casebook; the first search after a start may have to wait until the words are indexed. */
   search: (query: SearchQuery) => Promise<FoundCases>;
@@ -40,6 +42,7 @@ export async function getShop(): Promise<Shop> {
     bench,
     problems,
     casesFolder: folders.cases,
+    folders,
     consult: (problem) => consult(problemSchema.parse(problem), bench),
     search: async (query) => {
       if (query.words.trim() !== "") await searchable;

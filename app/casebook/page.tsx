@@ -37,9 +37,14 @@ export default async function CasebookPage({ searchParams }: Props) {
         <h1>
           <label htmlFor="q">Casebook</label>
         </h1>
-        <Link className={controls.plain} href="/add" prefetch={false}>
-          Add a case
-        </Link>
+        <p className={controls.row}>
+          <Link className={controls.word} href="/casebook/exchange" prefetch={false}>
+            Copies out, old jobs in
+          </Link>
+          <Link className={controls.plain} href="/add" prefetch={false}>
+            Add a case
+          </Link>
+        </p>
       </div>
       <SearchBox words={query.words} carried={chosenFields(query)} longest={longestWords} />
       <Chosen query={query} vocabulary={vocabulary} found={total} all={casebook.cases.size} />

@@ -5,11 +5,20 @@
  * @example proposeId(["26-007", "25-112"], "2026-11-25") // "26-008"
  */
 export function proposeId(taken: Iterable<string>, today: string): string {
-  const year = today.slice(2, 4);
-  let highest = 0;
+  return idProposer(taken)(today);
+}
+
+/** Proposes one id after another, by the day of each, without looking through those in use again; none is proposed twice. */
+export function idProposer(taken: Iterable<string>): (day: string) => string {
+  const highest = new Map<string, number>();
   for (const id of taken) {
-    const number = new RegExp(`^${year}-(\\d{1,6})$`).exec(id)?.[1];
-    if (number !== undefined) highest = Math.max(highest, Number(number));
+    const [, year = "", number] = /^(\d\d)-(\d{1,6})$/.exec(id) ?? [];
+    if (number !== undefined) highest.set(year, Math.max(highest.get(year) ?? 0, Number(number)));
   }
-  return `${year}-${String(highest + 1).padStart(3, "0")}`;
+  return (day) => {
+    const year = day.slice(2, 4);
+    const number = (highest.get(year) ?? 0) + 1;
+    highest.set(year, number);
+    return `${year}-${String(number).padStart(3, "0")}`;
+  };
 }

@@ -1,8 +1,9 @@
-import { closeSync, fsyncSync, linkSync, mkdirSync, openSync, rmSync, writeSync } from "node:fs";
+import { existsSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import type { ContentProblem } from "../document/contentProblem";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import type { Case } from "./caseFile";
+import { placeNewFile } from "./keeping/placeNewFile";
 import { readCase } from "./readCase";
 
 /** A case that was saved, or all that kept it from being saved. */
@@ -11,8 +12,7 @@ export type SavedCase =
   | Readonly<{ case: undefined; problems: readonly ContentProblem[] }>;
 
 /**
- * Saves a new case under its id, whole or not at all: written and flushed beside its place, then linked into it. The link
- * fails where a file of that name exists already, so nothing is ever overwritten, whoever else is saving.
+ * Saves a new case under its id, whole or not at all; nothing is ever overwritten.
  *
  * @param text the whole Markdown file; refused with all its problems where it does not hold
  * @param folder the cases folder; made where it is missing
@@ -26,15 +26,14 @@ export function saveNewCase(text: string, folder: string, vocabulary: Vocabulary
     case: undefined,
     problems: [{ file, line: 0, field, received, expected }],
   });
-  const half = join(folder, `.${reading.case.id}.${mark}.half`);
   try {
     mkdirSync(folder, { recursive: true });
-    writeThrough(half, text);
-    linkSync(half, join(folder, file));
-    flushFolder(folder);
+    placeNewFile(join(folder, file), Buffer.from(text, "utf8"), mark);
   } catch (error) {
     switch (error instanceof Error && "code" in error ? error.code : undefined) {
       case "EEXIST":
+        // The folder itself may be a file that is in the way.
+        if (!existsSync(join(folder, file))) throw error;
         return fault("id", `'${reading.case.id}', which another case has`, "an id of its own");
       case "EACCES":
       case "EPERM":
@@ -50,30 +49,6 @@ export function saveNewCase(text: string, folder: string, vocabulary: Vocabulary
       default:
         throw error;
     }
-  } finally {
-    rmSync(half, { force: true });
   }
   return { case: { ...reading.case, file }, problems: [] };
-}
-
-function writeThrough(path: string, text: string): void {
-  const handle = openSync(path, "wx");
-  try {
-    const bytes = Buffer.from(text, "utf8");
-    let written = 0;
-    while (written < bytes.length) written += writeSync(handle, bytes, written);
-    fsyncSync(handle);
-  } finally {
-    closeSync(handle);
-  }
-}
-
-/** Makes the new name itself last through a power cut. */
-function flushFolder(folder: string): void {
-  const handle = openSync(folder, "r");
-  try {
-    fsyncSync(handle);
-  } finally {
-    closeSync(handle);
-  }
 }

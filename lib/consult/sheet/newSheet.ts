@@ -1,10 +1,9 @@
 import type { Fields } from "../../casebook/caseForm";
 import { groupOf, lineOf, listOf, textOf } from "../../casebook/fieldTexts";
 import { proposeId } from "../../casebook/proposeId";
+import { proposeTitle } from "../../casebook/proposeTitle";
 import { writeCase } from "../../casebook/writeCase";
 import type { Vocabulary } from "../../vocabulary/vocabulary";
-
-const longestTitle = 70;
 
 /**
  * Writes the bench sheet of a job that was just begun: what is known from the bench, under the next free id, with a title
@@ -30,21 +29,13 @@ export function newSheet(
   const front = {
     ...fields,
     id,
-    title: titleOf(label, said),
+    title: proposeTitle(label, said),
     status: "open",
     instrument,
     received: today,
     complaint: complaint.slice(0, 2000),
   };
   return { id, text: writeCase(front, "") };
-}
-
-/** The instrument and the complaint's beginning, cut between words. */
-function titleOf(label: string, complaint: string): string {
-  const whole = `${label}: ${complaint.replace(/\s+/g, " ").trim() || "on the bench"}`;
-  if (whole.length <= longestTitle) return whole;
-  const cut = whole.slice(0, longestTitle);
-  return `${cut.slice(0, Math.max(cut.lastIndexOf(" "), label.length + 2)).replace(/[\s,;:.]+$/, "")} …`;
 }
 
 function sayFound(step: unknown): string {

@@ -1,0 +1,50 @@
+import { type Dirent, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { ContentFolders } from "../contentFolder";
+import { codeOf } from "../keeping/diskFault";
+import type { Casebook } from "../loadCasebook";
+import { readArchivePath } from "./archivePaths";
+import type { FileToPack } from "./packArchive";
+
+/** What goes into an archive of a casebook, and what lies beside it and does not. */
+export type ArchiveFiles = Readonly<{ files: readonly FileToPack[]; leftOut: readonly string[] }>;
+
+/**
+ * Lists the files of a casebook to pack, by name: the file of every case as it stands on disk, under its id, and the
+ * pictures of the photos folder. Left out, and named: case files that could not be read, what is no picture, and links.
+ */
+export function listArchiveFiles(
+  { content, cases: folder }: ContentFolders,
+  { cases, problems }: Pick<Casebook, "cases" | "problems">,
+): ArchiveFiles {
+  const files = [...cases.values()].map(({ id, file }) => ({
+    path: `cases/${id}.md`,
+    read: () => readFileSync(join(folder, file)),
+  }));
+  const leftOut = new Set(problems.map(({ file }) => `cases/${file}`));
+  for (const path of walk(content, "photos", leftOut)) {
+    if (readArchivePath(path)?.kind === "photo")
+      files.push({ path, read: () => readFileSync(join(content, path)) });
+    else leftOut.add(path);
+  }
+  return { files: files.sort((a, b) => (a.path < b.path ? -1 : 1)), leftOut: [...leftOut].sort() };
+}
+
+function* walk(content: string, folder: string, leftOut: Set<string>): Generator<string> {
+  for (const entry of entriesOf(join(content, folder))) {
+    const path = `${folder}/${entry.name}`;
+    if (entry.name.startsWith(".")) continue;
+    if (entry.isDirectory()) yield* walk(content, path, leftOut);
+    else if (entry.isFile()) yield path;
+    else leftOut.add(path);
+  }
+}
+
+function entriesOf(folder: string): Dirent[] {
+  try {
+    return readdirSync(folder, { withFileTypes: true });
+  } catch (error) {
+    if (codeOf(error) === "ENOENT") return [];
+    throw error;
+  }
+}

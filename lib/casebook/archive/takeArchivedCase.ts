@@ -1,0 +1,48 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { readCase } from "../readCase";
+import { saveNewCase } from "../saveNewCase";
+import type { Archive } from "./openArchive";
+import { readIfThere } from "./readIfThere";
+import type { ArchiveTaking, TakenFile } from "./takeArchive";
+
+// A byte order mark is one of the file's bytes and stays.
+const utf8 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
+
+/** Takes one case of an archive in, after every check that a new case goes through; see `takeArchive`. */
+export function takeArchivedCase(
+  { path, id, read }: Archive["cases"][number],
+  { folders, casebook, vocabulary, write, mark }: ArchiveTaking,
+): TakenFile {
+  const refuse = (field: string, received: string, expected: string): TakenFile => ({
+    path,
+    state: "refused",
+    problems: [{ file: path, line: 0, field, received, expected }],
+  });
+  const bytes = read();
+  const text = decode(bytes);
+  if (text === undefined) return refuse("", "bytes that are not UTF-8", "the file saved as UTF-8 text");
+  const reading = readCase(text, path, vocabulary);
+  if (!reading.case) return { path, state: "refused", problems: reading.problems };
+  if (reading.case.id !== id) return refuse("id", `'${reading.case.id}'`, `'${id}', as its file is named`);
+  const known = casebook.cases.get(id);
+  const standing = known
+    ? readFileSync(join(folders.cases, known.file))
+    : readIfThere(join(folders.cases, `${id}.md`));
+  if (standing)
+    return Buffer.compare(standing, bytes) === 0
+      ? { path, state: "there already" }
+      : refuse("id", `'${id}', which another case has`, "an id of its own");
+  if (!write) return { path, state: "new" };
+  const { case: saved, problems } = saveNewCase(text, folders.cases, vocabulary, mark);
+  return saved ? { path, state: "new" } : { path, state: "refused", problems };
+}
+
+function decode(bytes: Uint8Array): string | undefined {
+  try {
+    return utf8.decode(bytes);
+  } catch (error) {
+    if (error instanceof TypeError) return undefined;
+    throw error;
+  }
+}

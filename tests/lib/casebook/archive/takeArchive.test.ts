@@ -1,0 +1,177 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import fc from "fast-check";
+import { unzipSync } from "fflate";
+import { describe, expect, it } from "vitest";
+import { listArchiveFiles } from "@/lib/casebook/archive/archiveFiles";
+import { openArchive } from "@/lib/casebook/archive/openArchive";
+import { packArchive } from "@/lib/casebook/archive/packArchive";
+import { takeArchive } from "@/lib/casebook/archive/takeArchive";
+import { caseFieldsSchema } from "@/lib/casebook/caseFile";
+import { contentFolders } from "@/lib/casebook/contentFolder";
+import { loadCasebook } from "@/lib/casebook/loadCasebook";
+import { writeCase } from "@/lib/casebook/writeCase";
+import { change, goodCase } from "@/tests/fixtures/goodCase";
+import { rawZip } from "@/tests/fixtures/rawZip";
+import { smallVocabulary } from "@/tests/fixtures/smallVocabulary";
+import { temporaryFolder } from "@/tests/fixtures/temporaryFolder";
+import { anyFields, anyStory } from "../anyCase";
+
+/** The smallest sound picture: one pixel of a GIF. */
+const pixel = Buffer.from("R0lGODlhAQABAIAAAAAAAP///yH5BAEAAAAALAAAAAABAAEAAAIBRAA7", "base64");
+
+function place(path: string, bytes: string | Uint8Array): void {
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, bytes);
+}
+const shelf = (content: string) => {
+  const folders = contentFolders({ BENCHLORE_CONTENT: content }, () => false);
+  return { folders, casebook: loadCasebook(folders.cases, smallVocabulary) };
+};
+function pack(content: string) {
+  const { folders, casebook } = shelf(content);
+  const { files, leftOut } = listArchiveFiles(folders, casebook);
+  return { zip: Buffer.concat([...packArchive(files)]), leftOut };
+}
+const take = (zip: Uint8Array, content: string, write = true) =>
+  takeArchive(openArchive(zip), { ...shelf(content), vocabulary: smallVocabulary, write, mark: "a" });
+const statesOf = (taken: Awaited<ReturnType<typeof take>>) =>
+  taken.map(({ path, state }) => `${path} ${state}`);
+const bytesIn = (content: string) =>
+  Object.fromEntries(
+    readdirSync(content, { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map(({ parentPath, name }) => join(parentPath, name))
+      .sort()
+      .map((path) => [path.slice(content.length), readFileSync(path).toString("base64")]),
+  );
+
+describe("an archive that is taken in again", () => {
+  it("gives every file back to the byte, marks and line ends included, and the photos", async () => {
+    const from = temporaryFolder();
+    place(join(from, "cases", "24-001.md"), `\uFEFF${goodCase.replaceAll("\n", "\r\n")}`);
+    place(join(from, "cases", "24-002.md"), change(goodCase, "24-001", "24-002"));
+    place(join(from, "photos", "24-001", "stem.gif"), pixel);
+    const { zip, leftOut } = pack(from);
+    expect(leftOut).toEqual([]);
+    const to = temporaryFolder();
+    expect(statesOf(await take(zip, to))).toEqual([
+      "photos/24-001/stem.gif new",
+      "cases/24-001.md new",
+      "cases/24-002.md new",
+    ]);
+    expect(bytesIn(to)).toEqual(bytesIn(from));
+    expect(pack(to).zip.equals(zip)).toBe(true);
+    expect(statesOf(await take(zip, to)).every((state) => state.endsWith("there already"))).toBe(true);
+  });
+
+  it("is read by a general-purpose library as the same files", () => {
+    const from = temporaryFolder();
+    place(join(from, "cases", "24-001.md"), goodCase);
+    place(join(from, "photos", "stem.gif"), pixel);
+    const files = unzipSync(pack(from).zip);
+    expect(Object.keys(files)).toEqual(["cases/24-001.md", "photos/stem.gif"]);
+    expect(Buffer.from(files["cases/24-001.md"] ?? []).toString()).toBe(goodCase);
+    expect(Buffer.from(files["photos/stem.gif"] ?? []).equals(pixel)).toBe(true);
+  });
+
+  it("gives any casebook back", async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.array(fc.tuple(anyFields, anyStory), { maxLength: 4 }), async (cases) => {
+        const from = temporaryFolder();
+        mkdirSync(join(from, "cases"));
+        for (const [fields, story] of cases) {
+          const sound = caseFieldsSchema.parse(fields);
+          place(join(from, "cases", `${sound.id}.md`), writeCase(sound, story));
+        }
+        const to = temporaryFolder();
+        await take(pack(from).zip, to);
+        expect(bytesIn(to)).toEqual(bytesIn(from));
+        expect([...shelf(to).casebook.cases]).toEqual([...shelf(from).casebook.cases]);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it("is only looked at, and nothing is written, until it is to be written", async () => {
+    const to = temporaryFolder();
+    const zip = rawZip([
+      { name: "cases/24-001.md", bytes: Buffer.from(goodCase) },
+      { name: "photos/a.gif", bytes: pixel },
+    ]);
+    expect(statesOf(await take(zip, to, false))).toEqual(["photos/a.gif new", "cases/24-001.md new"]);
+    expect(readdirSync(to)).toEqual([]);
+  });
+});
+
+describe("a file of an archive that cannot be taken in", () => {
+  it("leaves what has its name as it was, and does not keep the others out", async () => {
+    const to = temporaryFolder();
+    place(join(to, "cases", "24-001.md"), change(goodCase, "It was washed", "It was soaked"));
+    place(join(to, "photos", "a.gif"), "mine");
+    const before = bytesIn(to);
+    const zip = rawZip([
+      { name: "photos/a.gif", bytes: pixel },
+      { name: "photos/b.gif", bytes: Buffer.from("<html>") },
+      { name: "cases/24-001.md", bytes: Buffer.from(goodCase) },
+      { name: "cases/24-002.md", bytes: Buffer.from(change(goodCase, "cornet", "cornt")) },
+      { name: "cases/24-003.md", bytes: Buffer.from(goodCase) },
+      { name: "cases/24-004.md", bytes: Buffer.from([0xff, 0xfe, 0x41]) },
+      { name: "cases/24-005.md", bytes: Buffer.from(change(goodCase, "24-001", "24-005")) },
+    ]);
+    const taken = await take(zip, to);
+    expect(statesOf(taken)).toEqual([
+      "photos/a.gif refused",
+      "photos/b.gif refused",
+      "cases/24-001.md refused",
+      "cases/24-002.md refused",
+      "cases/24-003.md refused",
+      "cases/24-004.md refused",
+      "cases/24-005.md new",
+    ]);
+    expect(bytesIn(to)).toMatchObject(before);
+    expect(readdirSync(join(to, "cases"))).toEqual(["24-001.md", "24-005.md"]);
+    const faults = taken.flatMap((file) => (file.state === "refused" ? file.problems : []));
+    expect(faults.map(({ received }) => received)).toEqual([
+      "another picture of this name in the casebook",
+      "no picture",
+      "'24-001', which another case has",
+      "'cornt'",
+      "'24-001'",
+      "bytes that are not UTF-8",
+    ]);
+  });
+
+  it("is not written where a link among the photos leads", async () => {
+    const [to, elsewhere] = [temporaryFolder(), temporaryFolder()];
+    mkdirSync(join(to, "photos"));
+    symlinkSync(elsewhere, join(to, "photos", "24-001"));
+    const taken = await take(rawZip([{ name: "photos/24-001/a.gif", bytes: pixel }]), to);
+    expect(statesOf(taken)).toEqual(["photos/24-001/a.gif refused"]);
+    expect(readdirSync(elsewhere)).toEqual([]);
+  });
+
+  it("because its bytes are damaged keeps the whole archive out", async () => {
+    const to = temporaryFolder();
+    const zip = rawZip([
+      { name: "cases/24-001.md", bytes: Buffer.from(goodCase) },
+      { name: "photos/a.gif", bytes: pixel, crc: 7 },
+    ]);
+    await expect(take(zip, to)).rejects.toThrow("check sum");
+    expect(existsSync(join(to, "cases"))).toBe(false);
+  });
+});
+
+describe("what does not go into an archive", () => {
+  it("is named: broken case files, what is no picture, links", () => {
+    const from = temporaryFolder();
+    place(join(from, "cases", "24-001.md"), goodCase);
+    place(join(from, "cases", "24-002.md"), "broken");
+    place(join(from, "photos", "notes.txt"), "words");
+    place(join(from, "photos", ".hidden"), "words");
+    symlinkSync("/etc/hostname", join(from, "photos", "link.jpg"));
+    const { zip, leftOut } = pack(from);
+    expect(Object.keys(unzipSync(zip))).toEqual(["cases/24-001.md"]);
+    expect(leftOut).toEqual(["cases/24-002.md", "photos/link.jpg", "photos/notes.txt"]);
+  });
+});
