@@ -63,15 +63,38 @@ export type NextCheck = Readonly<{
   tells: string;
 }>;
 
+/**
+ * How often a repair went wrong in like jobs: those on instruments of the same family, or on any where the family is not known
+ * or has none.
+ */
+export type LikeJobs = Readonly<{
+  done: number;
+  harmed: number;
+  /** The family's label; null where jobs on any instrument were counted. */
+  among: string | null;
+  /** The share of such jobs that goes wrong in the long run lies in between nineteen times in twenty, 0..1. */
+  low: number;
+  high: number;
+}>;
+
 export type Warning = Readonly<{
   repair: string;
   label: string;
   riskClass: number;
+  /** What went wrong when it last did harm, or else the first of `goesWrong`. */
   why: string;
   checkFirst: readonly Readonly<{ check: string; label: string; why: string }>[];
   /** Past cases in which this repair was done, and those in which it did harm. */
   done: number;
   harmed: number;
+  /** Null where it was done in no case. */
+  likeJobs: LikeJobs | null;
+  /** The same in plain words. */
+  odds: string;
+  /** What it did in past cases, the last first, at most three. */
+  harms: readonly Readonly<{ case: string; what: string }>[];
+  /** How it goes wrong by the handbook. */
+  goesWrong: readonly string[];
   cautions: readonly Readonly<{ id: string; label: string }>[];
 }>;
 
