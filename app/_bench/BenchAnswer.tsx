@@ -1,17 +1,19 @@
 import type { Answer } from "@/lib/consult/answer";
 import controls from "../_components/controls.module.css";
 import styles from "./Bench.module.css";
+import type { BenchQuery } from "./benchQuery";
 import type { CaseTitles } from "./CauseRow";
 import { CheckNext } from "./CheckNext";
 import { Likely } from "./Likely";
 import { NoAnswer } from "./NoAnswer";
 import { NotYet } from "./NotYet";
+import { PlanPart } from "./PlanPart";
 import { TimeSpread } from "./TimeSpread";
 
-type Props = Readonly<{ answer: Answer; says: string; titles: CaseTitles }>;
+type Props = Readonly<{ answer: Answer; bench: BenchQuery; titles: CaseTitles }>;
 
-/** The answer beside the evidence: likely, next, not yet, time. */
-export function BenchAnswer({ answer, says, titles }: Props) {
+/** The answer beside the evidence: likely, next, the plan where it was asked for, not yet, time. */
+export function BenchAnswer({ answer, bench, titles }: Props) {
   // With nothing understood, chances would only say what is common: no answer to what was asked.
   const hasAnswer =
     answer.understood.length > 0 &&
@@ -23,11 +25,15 @@ export function BenchAnswer({ answer, says, titles }: Props) {
         <>
           <Likely answer={answer} titles={titles} caseCount={titles.size} />
           <CheckNext answer={answer} />
+          <PlanPart plan={answer.plan} bench={bench} />
           <NotYet warnings={answer.warnings} />
           <TimeSpread estimate={answer.estimate} />
         </>
       ) : (
-        <NoAnswer answer={answer} says={says} />
+        <>
+          <NoAnswer answer={answer} says={bench.says} />
+          {answer.plan === undefined ? null : <PlanPart plan={null} bench={bench} />}
+        </>
       )}
     </aside>
   );

@@ -62,3 +62,6 @@ export function readBenchQuery(params: SearchParams): BenchQuery {
     swaps: each("swap", (text) => swapSchema.safeParse(text.split("|"))),
   };
 }
+
+/** Tells whether an address asks for the whole plan. It is no part of the bench: whatever changes there folds the plan away. */
+export const asksForPlan = ({ plan }: SearchParams) => all(plan)[0] === "1";

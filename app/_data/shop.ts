@@ -2,7 +2,7 @@ import "server-only";
 import type { Casebook } from "@/lib/casebook/loadCasebook";
 import type { Answer } from "@/lib/consult/answer";
 import type { Bench } from "@/lib/consult/bench";
-import { consult } from "@/lib/consult/consult";
+import { type ConsultOptions, consult } from "@/lib/consult/consult";
 import { type ProblemInput, problemSchema } from "@/lib/consult/problem";
 import type { ContentProblem } from "@/lib/document/contentProblem";
 import { type FoundCases, type SearchQuery, searchCases } from "@/lib/text/searchCases";
@@ -17,7 +17,7 @@ export type Shop = Readonly<{
   bench: Bench;
   problems: readonly ContentProblem[];
   casesFolder: string;
-  consult: (problem: ProblemInput) => Answer;
+  consult: (problem: ProblemInput, options?: Pick<ConsultOptions, "plan">) => Answer;
   /** Searches the casebook; the first search after a start may have to wait until the words are indexed. */
   search: (query: SearchQuery) => Promise<FoundCases>;
 }>;
@@ -40,7 +40,7 @@ export async function getShop(): Promise<Shop> {
     bench,
     problems,
     casesFolder: folders.cases,
-    consult: (problem) => consult(problemSchema.parse(problem), bench),
+    consult: (problem, options) => consult(problemSchema.parse(problem), bench, options),
     search: async (query) => {
       if (query.words.trim() !== "") await searchable;
       return searchCases(casebook, bench.text, query);
