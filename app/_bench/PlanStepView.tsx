@@ -61,7 +61,7 @@ const minutesWords = (minutes: number) =>
 /** What an outcome leads to, in one line, so that a plan can be read without unfolding it. */
 function inShort(next: PlanStep): string {
   const about = `about ${formatMinutes(next.expectedMinutes)} from there`;
-  if (next.kind === "check") return `then ${next.label.toLowerCase()}; ${about}`;
+  if (next.kind === "check") return `then: ${next.label.toLowerCase()}; ${about}`;
   if (next.kind === "act") return `do: ${next.label.toLowerCase()}; ${about}`;
   return `then plan on; ${about}`;
 }
