@@ -54,7 +54,9 @@ export function pistonView(
   const placeCheck = readBy(vocabulary, "place");
   const wayCheck = readBy(vocabulary, "way");
   const understood = answer?.understood ?? [];
-  const marks = understood.flatMap(({ check, outcome, part }): PistonMark[] => {
+  const marks = understood.flatMap(({ check, outcome, part, source }): PistonMark[] => {
+    // Where another valve's piston caught in this casing is no trouble of this valve.
+    if (source === "swaps") return [];
     const valve = part === null ? undefined : parsePartRef(part)?.place;
     const place = placeCheck?.outcomes.findIndex(({ id }) => id === outcome) ?? -1;
     return check === placeCheck?.id && valve !== undefined && place >= 0 ? [{ valve, place }] : [];

@@ -120,8 +120,28 @@ export type OvalityResult = Readonly<{
   flags: readonly string[];
 }>;
 
+/** One swap test as it was taken. */
+export type SwapTried = Readonly<{
+  a: string;
+  b: string;
+  result: "free" | "drags" | "sticks";
+  /** What the result depended on, as far as told: place and way by the outcomes' ids or in words, the turn by its key. */
+  where: string | null;
+  way: string | null;
+  turned: string | null;
+  /** The same in words; empty where nothing was told. */
+  depended: string;
+  /** Read from the text, given as a swap test, or how a valve travels in its own place. */
+  source: "says" | "swaps" | "travel";
+  /** Start and end of the words in `says`, where they came from there. */
+  span?: readonly [number, number];
+}>;
+
 export type SwapAnswer = Readonly<{
+  tests: readonly SwapTried[];
   suspects: readonly Readonly<{ part: string; standing: "suspect" | "possible" | "cleared" }>[];
+  /** Where place, way or turn speaks for one part, a sentence each. */
+  splits: readonly string[];
   nextSwap: readonly [string, string] | null;
   contradictions: readonly string[];
 }>;
