@@ -12,8 +12,8 @@ export function benchFields({
     ),
     ...leftOut.map((finding) => ["x", finding] as const),
     ...swaps.map(
-      ({ guest, host, result, where }) =>
-        ["swap", [guest, host, result, ...(where ? [where] : [])].join("|")] as const,
+      ({ guest, host, result, where, way, turned }) =>
+        ["swap", [guest, host, result, where, way, turned].join("|").replace(/\|+$/, "")] as const,
     ),
   ];
 }

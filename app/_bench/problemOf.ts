@@ -16,11 +16,9 @@ export function problemOf({ says, instrument, findings, leftOut, swaps }: BenchQ
       ...(part ? { part } : {}),
     })),
     leaveOut: [...leftOut],
-    swaps: swaps.map(({ guest, host, result, where }) => ({
-      a: guest,
-      b: host,
-      result,
-      ...(where ? { where } : {}),
-    })),
+    swaps: swaps.map(({ guest, host, result, where, way, turned }) => {
+      const how = [where, way, turned].filter((one) => one !== null);
+      return { a: guest, b: host, result, ...(how.length > 0 ? { where: how.join(", ") } : {}) };
+    }),
   };
 }

@@ -8,6 +8,7 @@ import { answeringOutcome } from "./answeringOutcome";
 import type { Finding } from "./finding";
 import type { ReadingOf } from "./readReadings";
 import { swapHowWords } from "./swapHowWords";
+import { swapName } from "./swapName";
 import { swapSplits } from "./swapSplits";
 
 /** One swap test with its parts understood, what its result depended on, and where it was taken from. */
@@ -25,15 +26,19 @@ export type SwapTest = Readonly<{
 /**
  * Reads swap tests: which part is left in suspicion, and the finding that this answers. How a valve travels is how its
  * own piston runs in its own casing, so findings about it count as tests of the pairs that were swapped.
+ *
+ * @param leftOut names of pairs, as `swapName` gives them, that travel is to say nothing of
  */
 export function readSwapTests(
   tests: readonly SwapTest[],
   findings: readonly Finding[],
   vocabulary: Vocabulary,
+  leftOut: ReadonlySet<string> = new Set(),
 ): ReadingOf<SwapAnswer | null> {
   const tried = tests.filter(({ a, b }) => formatPartRef(a) !== formatPartRef(b));
   if (tried.length === 0) return { result: null, findings: [] };
-  const pairs = [...tried, ...ownPairs(tried, findings, vocabulary)];
+  const own = ownPairs(tried, findings, vocabulary).filter((test) => !leftOut.has(swapName(test)));
+  const pairs = [...tried, ...own];
   const reading = readSwaps(
     pairs.map(({ a, b, result, how }) => ({ a: formatPartRef(a), b: formatPartRef(b), result, ...how })),
   );

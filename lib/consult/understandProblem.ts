@@ -102,7 +102,7 @@ export function understandProblem(problem: Problem, reader: Reader): Understandi
       .map(({ a, b, result, how, span }) => ({ a, b, result, how, source: "says" as const, span })),
     ...given,
   ];
-  const swap = readSwapTests(tests, [...fromEvidence, ...fromText], reader.vocabulary);
+  const swap = readSwapTests(tests, [...fromEvidence, ...fromText], reader.vocabulary, left);
   const swapWords = tests.map((test) => wordsOfTest(test, reader)).join("; ");
   measured.push(...swap.findings.map((finding) => show(finding, "swaps", { from: swapWords })));
   measured.push(...strokeOfSwaps(tests, reader).map(({ from, ...read }) => show(read, "swaps", { from })));

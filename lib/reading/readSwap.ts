@@ -78,14 +78,25 @@ export function readSwap(
         from: text.slice(...span),
         span,
       },
-      tokens: [
+      tokens: closeGaps([
         ...Array.from({ length: resultAt - first + 1 }, (_, offset) => first + offset),
-        ...howTokens.filter((at) => at > resultAt),
-      ],
+        ...howTokens.filter((at) => at > resultAt).sort((a, b) => a - b),
+      ]),
     };
   }
   return undefined;
 }
+
+/** As many words between two of a swap's words belong to it too: "sticks only when turned". */
+const widestGap = 2;
+
+const closeGaps = (ascending: readonly number[]): number[] =>
+  ascending.flatMap((at, index) => {
+    const gap = at - (ascending[index - 1] ?? at) - 1;
+    return gap > 0 && gap <= widestGap
+      ? [...Array.from({ length: gap }, (_, back) => at - gap + back), at]
+      : [at];
+  });
 
 type Parts = Reader["vocabulary"]["parts"];
 

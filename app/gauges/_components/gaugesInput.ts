@@ -43,7 +43,16 @@ export function swapsOf(fields: GaugesFields) {
     numbers.flatMap((column) => {
       const result = swapResultSchema.safeParse(fields[`s${row}-${column}`]);
       return result.success
-        ? [{ guest: `piston ${row}`, host: `casing ${column}`, result: result.data, where: null }]
+        ? [
+            {
+              guest: `piston ${row}`,
+              host: `casing ${column}`,
+              result: result.data,
+              where: null,
+              way: null,
+              turned: null,
+            },
+          ]
         : [];
     }),
   );

@@ -93,6 +93,14 @@ describe("swap tests in a consultation", () => {
     expect(tests({ leaveOut: ["swap piston 2 in casing 1"] })).toEqual(["piston 1 in casing 2 sticks says"]);
   });
 
+  it("take no travel for a test of a pair that is left out", () => {
+    const swaps = [{ a: "piston 2", b: "casing 1", result: "free" }] as const;
+    const sources = (leaveOut: string[]) =>
+      ask({ ...base, swaps: [...swaps], leaveOut }).swap?.tests.map(({ a, b }) => `${a} ${b}`);
+    expect(sources([])).toContain("piston 2 casing 2");
+    expect(sources(["swap piston 2 in casing 2"])).not.toContain("piston 2 casing 2");
+  });
+
   it("carry the place, the way and the turn from words and from ids, and say what they speak for", () => {
     const swaps = [
       { a: "piston 2", b: "casing 2", result: "sticks", where: "two thirds down, going down only" },
