@@ -20,21 +20,23 @@ export function BenchAnswer({ answer, bench, titles }: Props) {
     !answer.instrument?.outside &&
     (answer.causes.length > 0 || answer.nextChecks.length > 0);
   return (
-    <aside className={`${styles.answer} ${controls.sheet}`} aria-label="What it looks like">
-      {hasAnswer ? (
-        <>
-          <Likely answer={answer} titles={titles} caseCount={titles.size} />
-          <CheckNext answer={answer} />
-          <PlanPart plan={answer.plan} bench={bench} />
-          <NotYet warnings={answer.warnings} />
-          <TimeSpread estimate={answer.estimate} />
-        </>
-      ) : (
-        <>
-          <NoAnswer answer={answer} says={bench.says} />
-          {answer.plan === undefined ? null : <PlanPart plan={null} bench={bench} />}
-        </>
-      )}
+    <aside className={styles.answer} aria-label="What it looks like">
+      <div className={controls.sheet}>
+        {hasAnswer ? (
+          <>
+            <Likely answer={answer} titles={titles} caseCount={titles.size} />
+            <CheckNext answer={answer} />
+            <PlanPart plan={answer.plan} bench={bench} />
+            <NotYet warnings={answer.warnings} />
+            <TimeSpread estimate={answer.estimate} />
+          </>
+        ) : (
+          <>
+            <NoAnswer answer={answer} says={bench.says} />
+            {answer.plan === undefined ? null : <PlanPart plan={null} bench={bench} />}
+          </>
+        )}
+      </div>
     </aside>
   );
 }

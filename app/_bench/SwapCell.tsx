@@ -16,6 +16,7 @@ type Props = Readonly<{
 
 const round: Record<SwapResult, SwapResult | null> = { free: "drags", drags: "sticks", sticks: null };
 const sourceWords = { says: "from your words", travel: "from how it travels", swaps: "tapped" } as const;
+const inShort = { says: "said", travel: "its own" } as const;
 
 /** One pair: a tap goes round free, drags, sticks, not tried, from wherever it was read. Dashed blue is the one to try next. */
 export function SwapCell({ bench, pair, tried, next }: Props) {
@@ -32,7 +33,7 @@ export function SwapCell({ bench, pair, tried, next }: Props) {
     >
       <SwapMark result={result} />
       <span>{words}</span>
-      {tried && tried.source !== "swaps" ? <small>{sourceWords[tried.source]}</small> : null}
+      {tried && tried.source !== "swaps" ? <small aria-hidden="true">{inShort[tried.source]}</small> : null}
     </BenchLink>
   );
 }

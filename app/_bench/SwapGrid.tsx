@@ -31,7 +31,11 @@ export function SwapGrid({ bench, view, swap, vocabulary }: Props) {
   const { guest, host, count } = view;
   const numbers = Array.from({ length: count }, (_, place) => place + 1);
   return (
-    <Section title="Swaps" aside="Tap: free, drags, sticks, not tried.">
+    <Section
+      title="Swaps"
+      aside="Tap: free, drags, sticks, not tried."
+      {...(swap ? {} : { className: "unprinted" })}
+    >
       <table className={styles.grid}>
         <caption className="heard">
           {guest.label} tried in {host.label.toLowerCase()}
