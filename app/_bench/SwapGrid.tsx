@@ -70,6 +70,9 @@ export function SwapGrid({ bench, view, swap, vocabulary }: Props) {
           ))}
         </tbody>
       </table>
+      {swap?.tests.some(({ source }) => source !== "swaps") ? (
+        <p className={styles.legend}>said: read from your words. its own: how it travels in its own place.</p>
+      ) : null}
       <SwapPlaces bench={bench} tests={swap?.tests ?? []} view={view} vocabulary={vocabulary} />
       {swap ? <SwapVerdict swap={swap} vocabulary={vocabulary} /> : null}
     </Section>

@@ -39,7 +39,7 @@ export function SwapHowChoices({ bench, test, view, vocabulary }: Props) {
             className={controls.plain}
             current={tapped[key] === id}
           >
-            {label}
+            {label.charAt(0).toUpperCase() + label.slice(1)}
           </BenchLink>
         ))}
       </p>

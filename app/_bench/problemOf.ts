@@ -1,5 +1,6 @@
 import type { ProblemInput } from "@/lib/consult/problem";
 import type { BenchQuery } from "./benchQuery";
+import { swapInput } from "./swapInput";
 
 /** Tells whether there is anything on the bench to ask about. */
 export const isBare = ({ says, findings, swaps }: BenchQuery) =>
@@ -16,9 +17,6 @@ export function problemOf({ says, instrument, findings, leftOut, swaps }: BenchQ
       ...(part ? { part } : {}),
     })),
     leaveOut: [...leftOut],
-    swaps: swaps.map(({ guest, host, result, where, way, turned }) => {
-      const how = [where, way, turned].filter((one) => one !== null);
-      return { a: guest, b: host, result, ...(how.length > 0 ? { where: how.join(", ") } : {}) };
-    }),
+    swaps: swaps.map(swapInput),
   };
 }

@@ -1,5 +1,6 @@
 import type { PartRef } from "../casebook/partRef";
 import type { Check, Outcome } from "../vocabulary/check";
+import { checkThatReads } from "../vocabulary/checkThatReads";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import type { Finding } from "./finding";
 
@@ -9,12 +10,12 @@ import type { Finding } from "./finding";
  * @returns one finding, or none where no check takes them or no outcome holds
  */
 export function answeringOutcome(
-  { checks }: Vocabulary,
+  vocabulary: Vocabulary,
   reads: NonNullable<Check["reads"]>,
   holds: (outcome: Outcome) => boolean,
   part: PartRef,
 ): Finding[] {
-  const check = [...checks.values()].find((candidate) => candidate.reads === reads);
+  const check = checkThatReads(vocabulary, reads);
   const outcome = check?.outcomes.find(holds);
   return check && outcome ? [{ check: check.id, outcome: outcome.id, part }] : [];
 }
