@@ -78,10 +78,27 @@ function ownPairs(
       (named.has(place) ? undefined : travels.find(({ part }) => part.others));
     const own = (part: string): PartRef => ({ part, place, others: false });
     const isTried = tests.some(({ a, b }) => a.place === place && b.place === place);
-    return travel && !isTried
-      ? [{ a: own(guest), b: own(host), result: travel.free ? "free" : "sticks", how: {}, source: "travel" }]
-      : [];
+    if (!travel || isTried) return [];
+    const result = travel.free ? "free" : "sticks";
+    const how = travel.free ? {} : strokeOf(place, host, findings, checks);
+    return [{ a: own(guest), b: own(host), result, how, source: "travel" }];
   });
+}
+
+/** Where a valve catches and which way, as findings tell; those on the host tell of another's guest that was tried in it. */
+function strokeOf(
+  place: number,
+  host: string,
+  findings: readonly Finding[],
+  checks: Vocabulary["checks"],
+): SwapHow {
+  const told = (reads: "place" | "way") =>
+    findings.find(
+      ({ check, part }) =>
+        checks.get(check)?.reads === reads && part?.place === place && part.part !== host && !part.others,
+    )?.outcome;
+  const [where, way] = [told("place"), told("way")];
+  return { ...(where === undefined ? {} : { where }), ...(way === undefined ? {} : { way }) };
 }
 
 function swapFinding(reading: SwapReading, tests: readonly SwapTest[], vocabulary: Vocabulary): Finding[] {

@@ -125,6 +125,25 @@ describe("swap tests in a consultation", () => {
     ]);
   });
 
+  it("know where the valve itself catches: another piston that catches there speaks for the casing", () => {
+    const says =
+      "3rd valve hangs two thirds down coming up. piston 1 in casing 3 drags two thirds down coming up";
+    const { swap } = ask({ instrument: "trumpet", says }, shipped);
+    expect(swap?.tests.find(({ source }) => source === "travel")).toMatchObject({
+      a: "piston 3",
+      where: "two-thirds",
+      way: "up",
+    });
+    expect(swap?.splits[0]).toBe(
+      "Casing 3 binds at the same place with piston 1 and piston 3: that speaks for casing 3.",
+    );
+    const elsewhere = ask(
+      { instrument: "trumpet", says: says.replace(/drags.*/, "drags at the top coming up") },
+      shipped,
+    );
+    expect(elsewhere.swap?.splits.join()).not.toContain("same place");
+  });
+
   it("carry the same from the text, with the words they were read from", () => {
     const says = "piston 2 in casing 1 sticks two thirds down, going down only. piston 1 in 2 runs free";
     const answer = ask({ instrument: "trumpet", says }, shipped);
