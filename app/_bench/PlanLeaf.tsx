@@ -13,7 +13,7 @@ type Props = Readonly<{ step: Exclude<PlanStep, { kind: "check" }>; bench: Bench
 export function PlanLeaf({ step, bench }: Props) {
   const { likeliest, expectedMinutes } = step;
   return (
-    <div className={styles.leaf}>
+    <div className={step.kind === "act" ? `${styles.leaf} ${styles.does}` : styles.leaf}>
       {step.kind === "act" ? (
         <p className={styles.act}>
           <span>Do:</span>{" "}

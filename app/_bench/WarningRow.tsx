@@ -8,7 +8,7 @@ type Props = Readonly<{ warning: Warning }>;
 
 /** One repair to hold off: its risk, how often it went wrong in like jobs and how, what to look at first, and what can hurt the one who does it. */
 export function WarningRow({ warning }: Props) {
-  const { repair, label, riskClass, likeJobs, odds, checkFirst, cautions } = warning;
+  const { repair, label, riskClass, likeJobs, odds, done, harmed, checkFirst, cautions } = warning;
   return (
     <article className={styles.warning}>
       <h3>
@@ -22,7 +22,8 @@ export function WarningRow({ warning }: Props) {
       </p>
       <p className={styles.rate}>
         <b>{odds}</b>
-        {likeJobs?.among ? `, counted on ${likeJobs.among.toLowerCase()}` : null}.
+        {likeJobs?.among ? `, counted on ${likeJobs.among.toLowerCase()}` : null}
+        {likeJobs && done > likeJobs.done ? `; ${harmed} of ${done} on any instrument` : null}.
       </p>
       <GoesWrong warning={warning} />
       {checkFirst.length > 0 ? (
