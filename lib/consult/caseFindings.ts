@@ -75,8 +75,12 @@ function trialFindings({ repair, part, result }: RepairStep, { checks }: Vocabul
   });
 }
 
-function swapTest({ swap: [a, b], found, where, way }: SwapStep): SwapTest[] {
+function swapTest({ swap: [a, b], found, where, way, turned }: SwapStep): SwapTest[] {
   const [guest, host] = [parsePartRef(a), parsePartRef(b)];
-  const how = { ...(where === undefined ? {} : { where }), ...(way === undefined ? {} : { way }) };
+  const how = {
+    ...(where === undefined ? {} : { where }),
+    ...(way === undefined ? {} : { way }),
+    ...(turned === undefined ? {} : { turned }),
+  };
   return guest && host ? [{ a: guest, b: host, result: found, how }] : [];
 }

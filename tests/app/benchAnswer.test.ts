@@ -115,6 +115,17 @@ describe("swaps told in words", () => {
     await page.context().close();
   });
 
+  it("go along when the job is written up", async () => {
+    const page = await openPage(benchAt(swapped));
+    await page.getByRole("link", { name: "Write it up as a case" }).click();
+    await page.waitForURL(/\/add/);
+    await page.getByRole("button", { name: "Markdown" }).click();
+    const text = await page.locator("textarea[name=text]").inputValue();
+    expect(text).toMatch(/swap: \[ ?piston 3, casing 1 ?\], found: free/);
+    expect(text).toMatch(/swap: \[ ?piston 1, casing 3 ?\], found: drags, where: two-thirds/);
+    await page.context().close();
+  });
+
   it("take the way and the turn by a tap, which say what they speak for", async () => {
     const page = await openPage(benchAt("", { swap: "piston 2|casing 2|sticks|top", instrument: "trumpet" }));
     await page
