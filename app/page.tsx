@@ -4,7 +4,7 @@ import styles from "./_bench/Bench.module.css";
 import { BenchAnswer } from "./_bench/BenchAnswer";
 import { BenchLink } from "./_bench/BenchLink";
 import { benchFields, benchHref } from "./_bench/benchHref";
-import { longestSays, readBenchQuery, type SearchParams } from "./_bench/benchQuery";
+import { asksForPlan, longestSays, readBenchQuery, type SearchParams } from "./_bench/benchQuery";
 import { Findings } from "./_bench/Findings";
 import { instrumentOptions } from "./_bench/instrumentOptions";
 import { KeepAsSheet } from "./_bench/KeepAsSheet";
@@ -25,10 +25,11 @@ type Props = Readonly<{ searchParams: Promise<SearchParams> }>;
 
 /** The bench: what came in on the one side, what it looks like on the other; all of it in the address. */
 export default async function BenchPage({ searchParams }: Props) {
-  const bench = readBenchQuery(await searchParams);
+  const params = await searchParams;
+  const bench = readBenchQuery(params);
   const shop = await getShop();
   const { vocabulary, casebook } = shop;
-  const answer = isBare(bench) ? undefined : shop.consult(problemOf(bench));
+  const answer = isBare(bench) ? undefined : shop.consult(problemOf(bench), { plan: asksForPlan(params) });
   const instrument = bench.instrument ?? answer?.instrument?.id;
   const view = answer?.instrument?.outside ? undefined : pistonView(vocabulary, instrument, answer);
   return (
@@ -72,7 +73,7 @@ export default async function BenchPage({ searchParams }: Props) {
         </div>
         {answer ? (
           <>
-            <BenchAnswer answer={answer} says={bench.says} titles={casebook.cases} />
+            <BenchAnswer answer={answer} bench={bench} titles={casebook.cases} />
             <div className={styles.alike}>
               {answer.understood.length > 0 && !answer.instrument?.outside ? (
                 <LikeItBefore similar={answer.similar} />

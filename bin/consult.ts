@@ -8,9 +8,11 @@ import { explainIssues } from "@/lib/document/explainIssues";
 import { fail } from "./fail";
 
 const usage =
-  "usage: npm run -s consult -- FILE.json   (- reads standard input; a list of problems gives a list of answers)";
-const [file, ...rest] = process.argv.slice(2);
-if (file === undefined || rest.length > 0) fail(2, usage);
+  "usage: npm run -s consult -- [--plan] FILE.json   (- reads standard input; a list of problems gives a list of answers; --plan adds the plan of checks and repairs)";
+const given = process.argv.slice(2);
+const plan = given.includes("--plan");
+const [file, ...rest] = given.filter((word) => word !== "--plan");
+if (file === undefined || file.startsWith("--") || rest.length > 0) fail(2, usage);
 
 const data = readJson(file);
 const problems = Array.isArray(data) ? z.array(problemSchema).safeParse(data) : problemSchema.safeParse(data);
@@ -20,8 +22,8 @@ if (!problems.success) {
 }
 const { bench } = openBench(process.env);
 const answer = Array.isArray(problems.data)
-  ? problems.data.map((problem) => consult(problem, bench))
-  : consult(problems.data, bench);
+  ? problems.data.map((problem) => consult(problem, bench, { plan }))
+  : consult(problems.data, bench, { plan });
 process.stdout.write(`${JSON.stringify(answer, null, 2)}\n`);
 
 function readJson(name: string): unknown {

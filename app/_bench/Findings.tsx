@@ -7,6 +7,7 @@ import { putBack } from "./editBench";
 import { FindingPiece } from "./FindingPiece";
 import styles from "./Findings.module.css";
 import { leftOutWords } from "./leftOutWords";
+import { SwapPiece } from "./SwapPiece";
 
 type Props = Readonly<{ bench: BenchQuery; answer: Answer; vocabulary: Vocabulary }>;
 
@@ -22,11 +23,24 @@ export function Findings({ bench, answer, vocabulary }: Props) {
     findings.map((finding) => (
       <FindingPiece key={keyOf(finding)} bench={bench} finding={finding} vocabulary={vocabulary} />
     ));
+  const swaps = answer.swap?.tests.filter(({ source }) => source !== "travel") ?? [];
   return (
     <dl className={styles.read} aria-label="How it was read">
       <div>
         <dt>Understood</dt>
-        <dd>{held.length > 0 ? pieces(held) : <span className={styles.nothing}>nothing yet</span>}</dd>
+        <dd>
+          {pieces(held)}
+          {swaps.map((test, place) => (
+            <SwapPiece
+              key={`${test.a} ${test.b} ${place}`}
+              bench={bench}
+              test={test}
+              vocabulary={vocabulary}
+              says={bench.says}
+            />
+          ))}
+          {held.length + swaps.length === 0 ? <span className={styles.nothing}>nothing yet</span> : null}
+        </dd>
       </div>
       {not.length > 0 ? (
         <div>

@@ -1,4 +1,4 @@
-import type { SwapAnswer } from "@/lib/consult/answer";
+import type { SwapAnswer, SwapTried } from "@/lib/consult/answer";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { Section } from "../_components/Section";
 import type { BenchQuery } from "./benchQuery";
@@ -15,12 +15,27 @@ type Props = Readonly<{
   vocabulary: Vocabulary;
 }>;
 
+const badness = { free: 0, drags: 1, sticks: 2 } as const;
+
+/** The test of a pair that went worst. */
+function worstOf(swap: SwapAnswer | null, guest: string, host: string): SwapTried | undefined {
+  const own = (swap?.tests ?? []).filter(({ a, b }) => a === guest && b === host);
+  return own.reduce<SwapTried | undefined>(
+    (worst, test) => (worst && badness[worst.result] >= badness[test.result] ? worst : test),
+    undefined,
+  );
+}
+
 /** Every part that changes places against every place that it can be tried in. */
 export function SwapGrid({ bench, view, swap, vocabulary }: Props) {
-  const { guest, host, count, placeCheck } = view;
+  const { guest, host, count } = view;
   const numbers = Array.from({ length: count }, (_, place) => place + 1);
   return (
-    <Section title="Swaps" aside="Tap: free, drags, sticks, not tried.">
+    <Section
+      title="Swaps"
+      aside="Tap: free, drags, sticks, not tried."
+      {...(swap ? {} : { className: "unprinted" })}
+    >
       <table className={styles.grid}>
         <caption className="heard">
           {guest.label} tried in {host.label.toLowerCase()}
@@ -46,6 +61,7 @@ export function SwapGrid({ bench, view, swap, vocabulary }: Props) {
                   <SwapCell
                     bench={bench}
                     pair={{ guest: `${guest.id} ${row}`, host: `${host.id} ${column}` }}
+                    tried={worstOf(swap, `${guest.id} ${row}`, `${host.id} ${column}`)}
                     next={swap?.nextSwap ?? null}
                   />
                 </td>
@@ -54,7 +70,10 @@ export function SwapGrid({ bench, view, swap, vocabulary }: Props) {
           ))}
         </tbody>
       </table>
-      {placeCheck ? <SwapPlaces bench={bench} check={placeCheck} vocabulary={vocabulary} /> : null}
+      {swap?.tests.some(({ source }) => source !== "swaps") ? (
+        <p className={styles.legend}>said: read from your words. its own: how it travels in its own place.</p>
+      ) : null}
+      <SwapPlaces bench={bench} tests={swap?.tests ?? []} view={view} vocabulary={vocabulary} />
       {swap ? <SwapVerdict swap={swap} vocabulary={vocabulary} /> : null}
     </Section>
   );

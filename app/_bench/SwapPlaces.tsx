@@ -1,35 +1,28 @@
-import type { Check } from "@/lib/vocabulary/check";
+import type { SwapTried } from "@/lib/consult/answer";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
-import controls from "../_components/controls.module.css";
 import { partWords } from "../_components/partWords";
-import { BenchLink } from "./BenchLink";
 import type { BenchQuery } from "./benchQuery";
-import { setSwap } from "./editBench";
+import type { PistonView } from "./pistonView";
 import styles from "./SwapGrid.module.css";
+import { SwapHowChoices } from "./SwapHowChoices";
 
-type Props = Readonly<{ bench: BenchQuery; check: Check; vocabulary: Vocabulary }>;
+type Props = Readonly<{
+  bench: BenchQuery;
+  tests: readonly SwapTried[];
+  view: PistonView;
+  vocabulary: Vocabulary;
+}>;
 
-/** Where a tried pair rubs: it tells a tight casing from a tight piston, so it is asked for. */
-export function SwapPlaces({ bench, check, vocabulary }: Props) {
-  const rubbing = bench.swaps.filter(({ result }) => result !== "free");
-  return rubbing.map(({ guest, host, result, where }) => (
-    <details key={`${guest} ${host} ${where}`} className={styles.where}>
+/** Where a tried pair rubs, which way and how turned: it tells a tight casing from a tight piston, so it is asked for. */
+export function SwapPlaces({ bench, tests, view, vocabulary }: Props) {
+  const rubbing = tests.filter(({ result, source }) => result !== "free" && source !== "travel");
+  return rubbing.map((test) => (
+    <details key={`${test.a} ${test.b} ${test.result} ${test.depended}`} className={styles.where}>
       <summary>
-        {partWords(vocabulary, guest)} in {partWords(vocabulary, host)} {result}:{" "}
-        <b>{check.outcomes.find(({ id }) => id === where)?.label ?? "where?"}</b>
+        {partWords(vocabulary, test.a)} in {partWords(vocabulary, test.b)} {test.result}:{" "}
+        <b>{test.depended || "where?"}</b>
       </summary>
-      <p className={controls.row}>
-        {check.outcomes.map(({ id, label }) => (
-          <BenchLink
-            key={id}
-            to={setSwap(bench, { guest, host }, { result, where: id === where ? null : id })}
-            className={controls.plain}
-            current={id === where}
-          >
-            {label}
-          </BenchLink>
-        ))}
-      </p>
+      <SwapHowChoices bench={bench} test={test} view={view} vocabulary={vocabulary} />
     </details>
   ));
 }

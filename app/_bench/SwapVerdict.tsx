@@ -5,8 +5,13 @@ import styles from "./SwapGrid.module.css";
 
 const sentenceCase = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
+type Props = Readonly<{
+  swap: Pick<SwapAnswer, "suspects" | "splits" | "nextSwap" | "contradictions">;
+  vocabulary: Vocabulary;
+}>;
+
 /** What the swaps say together: the suspects, who is cleared, what would settle it, what contradicts. */
-export function SwapVerdict({ swap, vocabulary }: Readonly<{ swap: SwapAnswer; vocabulary: Vocabulary }>) {
+export function SwapVerdict({ swap, vocabulary }: Props) {
   const named = (standing: SwapAnswer["suspects"][number]["standing"]) =>
     swap.suspects
       .filter((suspect) => suspect.standing === standing)
@@ -24,6 +29,11 @@ export function SwapVerdict({ swap, vocabulary }: Readonly<{ swap: SwapAnswer; v
       ) : null}
       {possible ? <p>{sentenceCase(possible)}: could be.</p> : null}
       {cleared ? <p className={styles.cleared}>{sentenceCase(cleared)}: cleared.</p> : null}
+      {swap.splits.map((words) => (
+        <p key={words} className="small">
+          {words}
+        </p>
+      ))}
       {swap.contradictions.map((words) => (
         <p key={words} className={styles.contradiction}>
           {words}

@@ -1,12 +1,14 @@
 import Link from "next/link";
 import type { Warning } from "@/lib/consult/answer";
-import { HarmRate } from "../_components/HarmRate";
 import { RiskMark } from "../_components/RiskMark";
+import { Tally } from "../_components/Tally";
 import styles from "./NotYet.module.css";
 
-/** One repair to hold off: its risk and record, what to look at first, and what can hurt the one who does it. */
-export function WarningRow({ warning }: Readonly<{ warning: Warning }>) {
-  const { repair, label, riskClass, why, checkFirst, done, harmed, cautions } = warning;
+type Props = Readonly<{ warning: Warning }>;
+
+/** One repair to hold off: its risk, how often it went wrong in like jobs and how, what to look at first, and what can hurt the one who does it. */
+export function WarningRow({ warning }: Props) {
+  const { repair, label, riskClass, likeJobs, odds, done, harmed, checkFirst, cautions } = warning;
   return (
     <article className={styles.warning}>
       <h3>
@@ -16,9 +18,14 @@ export function WarningRow({ warning }: Readonly<{ warning: Warning }>) {
       </h3>
       <p className={styles.odds}>
         <RiskMark riskClass={riskClass} />
-        <HarmRate harmed={harmed} done={done} />
+        {likeJobs ? <Tally k={likeJobs.harmed} n={likeJobs.done} /> : null}
       </p>
-      <p className={styles.why}>{why}</p>
+      <p className={styles.rate}>
+        <b>{odds}</b>
+        {likeJobs?.among ? `, counted on ${likeJobs.among.toLowerCase()}` : null}
+        {likeJobs && done > likeJobs.done ? `; ${harmed} of ${done} on any instrument` : null}.
+      </p>
+      <GoesWrong warning={warning} />
       {checkFirst.length > 0 ? (
         <details className={styles.looks}>
           <summary>
@@ -49,5 +56,27 @@ export function WarningRow({ warning }: Readonly<{ warning: Warning }>) {
         </p>
       ) : null}
     </article>
+  );
+}
+
+/** What it did when it did harm, case by case; where it did none yet, how the handbook says it goes wrong. */
+function GoesWrong({ warning: { harms, goesWrong } }: Props) {
+  if (harms.length === 0)
+    return (
+      <p className={styles.why}>
+        <b>How it goes wrong, by the handbook:</b> {goesWrong.join(" ")}
+      </p>
+    );
+  return (
+    <ul className={styles.harms} aria-label="What it did">
+      {harms.map(({ case: id, what }) => (
+        <li key={`${id} ${what}`}>
+          {what.charAt(0).toUpperCase() + what.slice(1)}{" "}
+          <Link href={`/casebook/${id}`} prefetch={false}>
+            case {id}
+          </Link>
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -12,8 +12,8 @@ export function benchFields({
     ),
     ...leftOut.map((finding) => ["x", finding] as const),
     ...swaps.map(
-      ({ guest, host, result, where }) =>
-        ["swap", [guest, host, result, ...(where ? [where] : [])].join("|")] as const,
+      ({ guest, host, result, where, way, turned }) =>
+        ["swap", [guest, host, result, where, way, turned].join("|").replace(/\|+$/, "")] as const,
     ),
   ];
 }
@@ -22,9 +22,11 @@ export function benchFields({
  * The address of a bench: whoever opens it sees the same evidence.
  *
  * @param path where the bench is taken to; default the bench page itself
+ * @param plan whether the whole plan is asked for as well; default not
  */
-export function benchHref(query: BenchQuery, path = "/"): string {
+export function benchHref(query: BenchQuery, path = "/", plan = false): string {
   const params = new URLSearchParams();
+  if (plan) params.append("plan", "1");
   if (query.instrument) params.append("instrument", query.instrument);
   for (const [key, value] of benchFields(query)) params.append(key, value);
   // Last, because it is the longest: a cut-off address loses words before it loses what was tapped.

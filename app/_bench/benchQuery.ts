@@ -5,8 +5,11 @@ import { idSchema } from "@/lib/vocabulary/words";
 /** A finding that was tapped, or corrected by a tap. */
 export type TappedFinding = Readonly<{ check: string; outcome: string; part: string | null }>;
 
+/** What a swap's result depended on: outcomes of the checks that read place and way, and how far it was turned. */
+export type TappedHow = Readonly<{ where: string | null; way: string | null; turned: string | null }>;
+
 /** Guest tried in host's place. */
-export type TappedSwap = Readonly<{ guest: string; host: string; result: SwapResult; where: string | null }>;
+export type TappedSwap = TappedHow & Readonly<{ guest: string; host: string; result: SwapResult }>;
 
 export const swapResultSchema = z.enum(["free", "drags", "sticks"]);
 export type SwapResult = z.infer<typeof swapResultSchema>;
@@ -31,9 +34,12 @@ const findingSchema = z
   .tuple([idSchema, idSchema, partRefSchema.optional()])
   .transform(([check, outcome, part]): TappedFinding => ({ check, outcome, part: part ?? null }));
 
+const idOrNone = z.union([idSchema, z.literal("").transform(() => null)]).default(null);
 const swapSchema = z
-  .tuple([partRefSchema, partRefSchema, swapResultSchema, idSchema.optional()])
-  .transform(([guest, host, result, where]): TappedSwap => ({ guest, host, result, where: where ?? null }));
+  .tuple([partRefSchema, partRefSchema, swapResultSchema, idOrNone, idOrNone, idOrNone])
+  .transform(
+    ([guest, host, result, where, way, turned]): TappedSwap => ({ guest, host, result, where, way, turned }),
+  );
 
 const leftOutSchema = z
   .string()
@@ -47,7 +53,7 @@ const all = (value: SearchParams[string]): readonly string[] =>
  * Reads the bench from an address. What cannot be read is passed over: a cut-off link still opens.
  *
  * @param params the address's search parameters: `says`, `instrument`, and any number of
- *   `e=check:outcome:part`, `x=check part`, `swap=piston 2|casing 1|free|where`
+ *   `e=check:outcome:part`, `x=check part`, `swap=piston 2|casing 1|free|where|way|turned`
  */
 export function readBenchQuery(params: SearchParams): BenchQuery {
   const each = <T>(key: string, read: (text: string) => z.ZodSafeParseResult<T>): T[] =>
@@ -59,6 +65,9 @@ export function readBenchQuery(params: SearchParams): BenchQuery {
     instrument: idSchema.safeParse(all(params.instrument)[0]).data ?? null,
     findings: each("e", (text) => findingSchema.safeParse(text.split(":"))),
     leftOut: each("x", (text) => leftOutSchema.safeParse(text)),
-    swaps: each("swap", (text) => swapSchema.safeParse(text.split("|"))),
+    swaps: each("swap", (text) => swapSchema.safeParse([...text.split("|"), "", "", ""].slice(0, 6))),
   };
 }
+
+/** Tells whether an address asks for the whole plan. It is no part of the bench: whatever changes there folds the plan away. */
+export const asksForPlan = ({ plan }: SearchParams) => all(plan)[0] === "1";

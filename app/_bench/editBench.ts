@@ -32,12 +32,27 @@ export function putBack(bench: BenchQuery, name: string): BenchQuery {
   return { ...bench, leftOut: bench.leftOut.filter((other) => other !== name) };
 }
 
-/** The bench with one swap tried, tried again, or (result null) not tried. */
-export function setSwap(
-  bench: BenchQuery,
-  pair: Pick<TappedSwap, "guest" | "host">,
-  tried: Pick<TappedSwap, "result" | "where"> | null,
-): BenchQuery {
-  const others = bench.swaps.filter(({ guest, host }) => guest !== pair.guest || host !== pair.host);
-  return { ...bench, swaps: tried ? [...others, { ...pair, ...tried }] : others };
+const swapName = ({ guest, host }: SwapPair) => `swap ${guest} in ${host}`;
+
+/** The pair that a swap tried: guest in host's place. */
+export type SwapPair = Pick<TappedSwap, "guest" | "host">;
+
+/** The bench with one swap tried, or tried again: it takes the place of whatever was known of that pair. */
+export function setSwap(bench: BenchQuery, swap: TappedSwap): BenchQuery {
+  return {
+    ...bench,
+    swaps: [...takeBackSwap(bench, swap).swaps, swap],
+    leftOut: bench.leftOut.filter((other) => other !== swapName(swap)),
+  };
+}
+
+/** The bench without a swap that was tapped; what the words say of that pair holds again. */
+export function takeBackSwap(bench: BenchQuery, { guest, host }: SwapPair): BenchQuery {
+  return { ...bench, swaps: bench.swaps.filter((other) => other.guest !== guest || other.host !== host) };
+}
+
+/** The bench with a pair not tried, whatever the words say of it. */
+export function leaveOutSwap(bench: BenchQuery, pair: SwapPair): BenchQuery {
+  const leftOut = bench.leftOut.filter((other) => other !== swapName(pair));
+  return { ...takeBackSwap(bench, pair), leftOut: [...leftOut, swapName(pair)] };
 }

@@ -2,6 +2,7 @@ import { parsePartRef } from "@/lib/casebook/partRef";
 import type { Answer } from "@/lib/consult/answer";
 import { appliesTo } from "@/lib/vocabulary/appliesTo";
 import type { Check, Outcome } from "@/lib/vocabulary/check";
+import { checkThatReads } from "@/lib/vocabulary/checkThatReads";
 import type { Part } from "@/lib/vocabulary/part";
 import { placesOf } from "@/lib/vocabulary/placesOf";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
@@ -26,9 +27,6 @@ export type PistonView = Readonly<{
 /** The drawing has room for no more; beyond it the words must do. */
 const mostValves = 6;
 
-const readBy = (vocabulary: Vocabulary, reads: Check["reads"]) =>
-  [...vocabulary.checks.values()].find((check) => check.reads === reads);
-
 /**
  * Gathers what the drawn valves and the swap grid show.
  *
@@ -51,10 +49,12 @@ export function pistonView(
     placesOf(vocabulary, guest.families[0] ?? "", guest.id);
   if (count === undefined || count > mostValves) return undefined;
 
-  const placeCheck = readBy(vocabulary, "place");
-  const wayCheck = readBy(vocabulary, "way");
+  const placeCheck = checkThatReads(vocabulary, "place");
+  const wayCheck = checkThatReads(vocabulary, "way");
   const understood = answer?.understood ?? [];
-  const marks = understood.flatMap(({ check, outcome, part }): PistonMark[] => {
+  const marks = understood.flatMap(({ check, outcome, part, source }): PistonMark[] => {
+    // Where another valve's piston caught in this casing is no trouble of this valve.
+    if (source === "swaps") return [];
     const valve = part === null ? undefined : parsePartRef(part)?.place;
     const place = placeCheck?.outcomes.findIndex(({ id }) => id === outcome) ?? -1;
     return check === placeCheck?.id && valve !== undefined && place >= 0 ? [{ valve, place }] : [];

@@ -1,5 +1,6 @@
 import type { ProblemInput } from "@/lib/consult/problem";
 import type { BenchQuery } from "./benchQuery";
+import { swapInput } from "./swapInput";
 
 /** Tells whether there is anything on the bench to ask about. */
 export const isBare = ({ says, findings, swaps }: BenchQuery) =>
@@ -16,11 +17,6 @@ export function problemOf({ says, instrument, findings, leftOut, swaps }: BenchQ
       ...(part ? { part } : {}),
     })),
     leaveOut: [...leftOut],
-    swaps: swaps.map(({ guest, host, result, where }) => ({
-      a: guest,
-      b: host,
-      result,
-      ...(where ? { where } : {}),
-    })),
+    swaps: swaps.map(swapInput),
   };
 }

@@ -46,6 +46,8 @@ export function useSaidWords(says: string) {
     // While an address is on its way, the next change builds on that one.
     const next = new URLSearchParams(isReading ? asked.current : params);
     next.delete(key);
+    // A plan is made for what stood there before, and would have to be made anew at every word.
+    next.delete("plan");
     if (value !== "") next.append(key, value);
     ask(next, "replace");
   }

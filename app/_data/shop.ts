@@ -3,7 +3,7 @@ import type { ContentFolders } from "@/lib/casebook/contentFolder";
 import type { Casebook } from "@/lib/casebook/loadCasebook";
 import type { Answer } from "@/lib/consult/answer";
 import type { Bench } from "@/lib/consult/bench";
-import { consult } from "@/lib/consult/consult";
+import { type ConsultOptions, consult } from "@/lib/consult/consult";
 import { type ProblemInput, problemSchema } from "@/lib/consult/problem";
 import type { ContentProblem } from "@/lib/document/contentProblem";
 import { type FoundCases, type SearchQuery, searchCases } from "@/lib/text/searchCases";
@@ -19,7 +19,7 @@ export type Shop = Readonly<{
   problems: readonly ContentProblem[];
   casesFolder: string;
   folders: ContentFolders;
-  consult: (problem: ProblemInput) => Answer;
+  consult: (problem: ProblemInput, options?: Pick<ConsultOptions, "plan">) => Answer;
   /** Searches the casebook; the first search after a start may have to wait until the words are indexed. */
   search: (query: SearchQuery) => Promise<FoundCases>;
 }>;
@@ -43,7 +43,7 @@ export async function getShop(): Promise<Shop> {
     problems,
     casesFolder: folders.cases,
     folders,
-    consult: (problem) => consult(problemSchema.parse(problem), bench),
+    consult: (problem, options) => consult(problemSchema.parse(problem), bench, options),
     search: async (query) => {
       if (query.words.trim() !== "") await searchable;
       return searchCases(casebook, bench.text, query);

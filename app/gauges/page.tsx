@@ -19,6 +19,7 @@ import { PlugsPart } from "./_components/PlugsPart";
 import { Questions } from "./_components/Questions";
 import { questionsOf } from "./_components/questionsOf";
 import { SwapFields } from "./_components/SwapFields";
+import { SwapHowFields } from "./_components/SwapHowFields";
 import styles from "./page.module.css";
 
 export const metadata: Metadata = { title: "Gauges" };
@@ -84,6 +85,7 @@ export default async function GaugesPage({ searchParams }: Props) {
           <div className={part.halves}>
             <div>
               <SwapFields fields={fields} swaps={answer.swaps} />
+              <SwapHowFields fields={fields} vocabulary={vocabulary} />
             </div>
             <div>
               {answer.swaps ? (

@@ -17,6 +17,7 @@ export type CaseFault = Readonly<{ path: readonly PropertyKey[]; expected: strin
 export function findCaseFaults(fields: CaseFields, vocabulary: Vocabulary): CaseFault[] {
   const faults: CaseFault[] = [];
   const { instruments, parts, checks, causes, repairs } = vocabulary;
+  const turns = new Map(Object.entries(vocabulary.words.swapTurns));
 
   const known = (
     path: readonly PropertyKey[],
@@ -87,7 +88,10 @@ export function findCaseFaults(fields: CaseFields, vocabulary: Vocabulary): Case
     }
     if (isCheckStep(step) || isRepairStep(step)) part(at("part"), step.part);
     if (isRepairStep(step)) known(at("repair"), step.repair, repairs, "repair");
-    if (isSwapStep(step)) for (const [side, text] of step.swap.entries()) part(at("swap", side), text);
+    if (isSwapStep(step)) {
+      for (const [side, text] of step.swap.entries()) part(at("swap", side), text);
+      known(at("turned"), step.turned, turns, "turn of swapTurns");
+    }
     if (isPlugStep(step)) {
       part(at("plugs", "part"), step.plugs.part);
       part(at("reference", "part"), step.reference?.part);

@@ -23,6 +23,8 @@ export const swapStepSchema = z.looseObject({
   swap: z.tuple([partRefSchema, partRefSchema]),
   found: z.enum(["free", "drags", "sticks"]),
   ...inStroke,
+  /** How far the one part was turned in the other: a key of `swapTurns` in reading.yaml. */
+  turned: idSchema.optional(),
   minutes: minutesSchema.default(0),
   note: noteSchema,
 });

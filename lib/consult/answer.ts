@@ -63,15 +63,38 @@ export type NextCheck = Readonly<{
   tells: string;
 }>;
 
+/**
+ * How often a repair went wrong in like jobs: those on instruments of the same family, or on any where the family is not known
+ * or has none.
+ */
+export type LikeJobs = Readonly<{
+  done: number;
+  harmed: number;
+  /** The family's label; null where jobs on any instrument were counted. */
+  among: string | null;
+  /** The share of such jobs that goes wrong in the long run lies in between nineteen times in twenty, 0..1. */
+  low: number;
+  high: number;
+}>;
+
 export type Warning = Readonly<{
   repair: string;
   label: string;
   riskClass: number;
+  /** What went wrong when it last did harm, or else the first of `goesWrong`. */
   why: string;
   checkFirst: readonly Readonly<{ check: string; label: string; why: string }>[];
   /** Past cases in which this repair was done, and those in which it did harm. */
   done: number;
   harmed: number;
+  /** Null where it was done in no case. */
+  likeJobs: LikeJobs | null;
+  /** The same in plain words. */
+  odds: string;
+  /** What it did in past cases, the last first, at most three. */
+  harms: readonly Readonly<{ case: string; what: string }>[];
+  /** How it goes wrong by the handbook. */
+  goesWrong: readonly string[];
   cautions: readonly Readonly<{ id: string; label: string }>[];
 }>;
 
@@ -97,8 +120,28 @@ export type OvalityResult = Readonly<{
   flags: readonly string[];
 }>;
 
+/** One swap test as it was taken. */
+export type SwapTried = Readonly<{
+  a: string;
+  b: string;
+  result: "free" | "drags" | "sticks";
+  /** What the result depended on, as far as told: place and way by the outcomes' ids or in words, the turn by its key. */
+  where: string | null;
+  way: string | null;
+  turned: string | null;
+  /** The same in words; empty where nothing was told. */
+  depended: string;
+  /** Read from the text, given as a swap test, or how a valve travels in its own place. */
+  source: "says" | "swaps" | "travel";
+  /** Start and end of the words in `says`, where they came from there. */
+  span?: readonly [number, number];
+}>;
+
 export type SwapAnswer = Readonly<{
+  tests: readonly SwapTried[];
   suspects: readonly Readonly<{ part: string; standing: "suspect" | "possible" | "cleared" }>[];
+  /** Where place, way or turn speaks for one part, a sentence each. */
+  splits: readonly string[];
   nextSwap: readonly [string, string] | null;
   contradictions: readonly string[];
 }>;

@@ -14,7 +14,8 @@ import {
 } from "../casebook/step";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import type { Finding } from "./finding";
-import { readDiameters, readPlugs, readSwapTests, type SwapTest } from "./readReadings";
+import { readDiameters, readPlugs } from "./readReadings";
+import { readSwapTests, type SwapTest } from "./readSwapTests";
 
 /**
  * Takes a case's findings from its path: what was found before the first repair that fixed it. What came after shows the
@@ -74,7 +75,12 @@ function trialFindings({ repair, part, result }: RepairStep, { checks }: Vocabul
   });
 }
 
-function swapTest({ swap: [a, b], found, where }: SwapStep): SwapTest[] {
+function swapTest({ swap: [a, b], found, where, way, turned }: SwapStep): SwapTest[] {
   const [guest, host] = [parsePartRef(a), parsePartRef(b)];
-  return guest && host ? [{ a: guest, b: host, result: found, where }] : [];
+  const how = {
+    ...(where === undefined ? {} : { where }),
+    ...(way === undefined ? {} : { way }),
+    ...(turned === undefined ? {} : { turned }),
+  };
+  return guest && host ? [{ a: guest, b: host, result: found, how }] : [];
 }

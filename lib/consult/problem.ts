@@ -26,7 +26,7 @@ export const diametersInputSchema = z.object({
   readings: z.array(z.object({ angle: z.number(), diameter: lengthSchema })).max(360),
 });
 
-/** Part a tried in part b's place. */
+/** Part a tried in part b's place; `where` tells what the result depended on: the place, the way, how far it was turned. */
 export const swapInputSchema = z.object({
   a: shortSchema,
   b: shortSchema,
@@ -47,7 +47,7 @@ export const problemSchema = z
       .array(z.object({ check: shortSchema, found: shortSchema, part: shortSchema.optional() }))
       .max(200)
       .default([]),
-    /** Findings of the free text to leave out: `check` or `check part`, as the answer names them. */
+    /** Findings of the free text to leave out: `check` or `check part`, as the answer names them; a swap test by `swap piston 2 in casing 1`. */
     leaveOut: z.array(shortSchema).max(200).default([]),
     gauges: z.array(gaugeInputSchema).max(40).default([]),
     diameters: z.array(diametersInputSchema).max(40).default([]),

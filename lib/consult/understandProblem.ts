@@ -5,10 +5,14 @@ import type { Reader } from "../reading/reader";
 import { readFindings } from "../reading/readFindings";
 import { readInstrument } from "../reading/readInstrument";
 import { readPart } from "../reading/readPart";
+import { readSwapHow } from "../reading/readSwapHow";
 import type { GaugingResult, OvalityResult, SwapAnswer, UnderstoodFinding } from "./answer";
 import type { Finding } from "./finding";
 import type { Problem } from "./problem";
-import { readDiameters, readPlugs, readSwapTests, type SwapTest } from "./readReadings";
+import { readDiameters, readPlugs } from "./readReadings";
+import { readSwapTests, type SwapTest } from "./readSwapTests";
+import { swapHowWords } from "./swapHowWords";
+import { swapName } from "./swapName";
 
 /** A finding with where it came from, in words to show. */
 export type SourcedFinding = Finding & Readonly<{ shown: UnderstoodFinding }>;
@@ -86,19 +90,22 @@ export function understandProblem(problem: Problem, reader: Reader): Understandi
       ...findings.map((finding) => show(finding, "diameters", { from: `bore of ${formatPartRef(part)}` })),
     );
   }
-  const tests: SwapTest[] = [...text.swaps];
-  for (const { a: guest, b: host, result, where } of swaps) {
+  const given = swaps.flatMap(({ a: guest, b: host, result, where }): SwapTest[] => {
     const [a, b] = [partOf(guest), partOf(host)];
-    if (a && b) tests.push({ a, b, result, where });
-  }
-  const swap = readSwapTests(tests, [...fromEvidence, ...fromText], reader.vocabulary);
-  const swapWords = tests
-    .map(({ a, b, result }) => `${formatPartRef(a)} in ${formatPartRef(b)}: ${result}`)
-    .join("; ");
+    const how = where === undefined ? {} : readSwapHow(where, reader, instrument);
+    return a && b ? [{ a, b, result, how }] : [];
+  });
+  const answeredPairs = new Set(given.map(swapName));
+  const tests: SwapTest[] = [
+    ...text.swaps
+      .filter((swap) => !left.has(swapName(swap)) && !answeredPairs.has(swapName(swap)))
+      .map(({ a, b, result, how, span }) => ({ a, b, result, how, source: "says" as const, span })),
+    ...given,
+  ];
+  const swap = readSwapTests(tests, [...fromEvidence, ...fromText], reader.vocabulary, left);
+  const swapWords = tests.map((test) => wordsOfTest(test, reader)).join("; ");
   measured.push(...swap.findings.map((finding) => show(finding, "swaps", { from: swapWords })));
-  measured.push(
-    ...placesOfSwaps(tests, reader, instrument).map((read) => show(read, "swaps", { from: read.from })),
-  );
+  measured.push(...strokeOfSwaps(tests, reader).map(({ from, ...read }) => show(read, "swaps", { from })));
 
   const spoken = [...fromEvidence, ...fromText];
   const said = new Set(spoken.map(placeKey));
@@ -112,18 +119,25 @@ export function understandProblem(problem: Problem, reader: Reader): Understandi
   };
 }
 
-/** Where a swapped pair caught, in words, is a finding about the stroke. */
-function placesOfSwaps(
-  tests: readonly SwapTest[],
-  reader: Reader,
-  instrument: string | undefined,
-): FindingRead[] {
-  return tests.flatMap(({ where, result }) => {
-    if (where === undefined || result === "free") return [];
-    return readFindings(where, reader, instrument).findings.filter(
-      ({ check }) => reader.vocabulary.checks.get(check)?.reads !== undefined,
-    );
+function wordsOfTest({ a, b, result, how }: SwapTest, { vocabulary }: Reader): string {
+  const depended = swapHowWords(how, vocabulary);
+  return `${formatPartRef(a)} in ${formatPartRef(b)}: ${[result, depended].filter(Boolean).join(", ")}`;
+}
+
+/** Where a swapped pair caught, and which way, are findings about the stroke in that place, as in a case's path; each once. */
+function strokeOfSwaps(tests: readonly SwapTest[], reader: Reader): (Finding & { readonly from: string })[] {
+  const found = tests.flatMap((test) => {
+    const { result, how, b } = test;
+    if (result === "free") return [];
+    return [...reader.vocabulary.checks.values()].flatMap(({ id: check, reads, outcomes }) => {
+      const told = reads === "place" ? how.where : reads === "way" ? how.way : undefined;
+      const known = outcomes.find(({ id }) => id === told);
+      return known ? [{ check, outcome: known.id, part: b, from: wordsOfTest(test, reader) }] : [];
+    });
   });
+  const keyOf = ({ check, outcome, part }: Finding) =>
+    `${check} ${outcome} ${part ? formatPartRef(part) : ""}`;
+  return [...new Map(found.toReversed().map((finding) => [keyOf(finding), finding])).values()].reverse();
 }
 
 const placeKey = ({ check, part }: Finding) => `${check} ${part?.others ? "other" : (part?.place ?? "")}`;

@@ -18,6 +18,7 @@ import { readSwap, type SwapRead } from "./readSwap";
 import { findScopes, type Scopes } from "./scopes";
 import { openOutcomes } from "./spokenOutcomes";
 import { splitTokens, type Token } from "./token";
+import { findTurns } from "./turns";
 
 /** A text as understood: findings and swap tests in the order of the text, and the words that nothing took up. */
 export type TextRead = Readonly<{
@@ -55,16 +56,17 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
   for (const sentence of splitSentences(tokens)) {
     const before = findings.length;
     const matches = matchPhrases(sentence, reader.outcomes, admits);
-    const mentions = findMentions(sentence, reader, instrument, tokensOfPlaces(matches, sentence));
+    const notNumbers = tokensOfPlaces(matches, sentence, reader);
+    const mentions = findMentions(sentence, reader, instrument, notNumbers);
     const scopes = findScopes(sentence, reader.sequences);
     const used = new Set<number>();
-    let swap = readSwap(sentence, mentions, scopes, reader, text);
+    let swap = readSwap(sentence, mentions, matches, scopes, reader, text);
     while (swap) {
       swaps.push(swap.read);
       for (const token of swap.tokens) used.add(token);
-      const end = swap.tokens.at(-1) ?? 0;
+      const end = Math.max(...swap.tokens);
       const after = mentions.filter(({ first }) => first > end);
-      swap = readSwap(sentence, after, scopes, reader, text);
+      swap = readSwap(sentence, after, matches, scopes, reader, text);
     }
     const open = (match: PhraseMatch<OutcomeMeaning>) => match.tokens.every((token) => !used.has(token));
     const chosen = chooseMatches(matches.filter(open), (match) => {
@@ -119,22 +121,25 @@ function checksServing(vocabulary: Vocabulary, instrument: string | undefined): 
   return new Set(serving.map(({ id }) => id));
 }
 
-/** Numbers that are words of a phrase ("a third of the way down", "past 4th position") count no valve. */
+/** Numbers that are words of a phrase ("a third of the way down", "past 4th position", "turned a third") count no valve. */
 function tokensOfPlaces(
   matches: readonly PhraseMatch<OutcomeMeaning>[],
   sentence: readonly Token[],
+  { turns }: Reader,
 ): Set<number> {
   const unbroken = ({ tokens: at }: PhraseMatch<OutcomeMeaning>) =>
     sentence
       .slice(at[0], (at.at(-1) ?? 0) + 1)
       .every((token, offset) => token.filler || at.includes((at[0] ?? 0) + offset));
-  return new Set(
-    matches
-      .filter((match) => match.tokens.length > 1 && unbroken(match))
-      .flatMap(({ tokens }) => tokens)
-      .filter((at) => sentence[at]?.place !== undefined),
-  );
+  const turned = findTurns(sentence, turns).flatMap(({ first, last }) => range(first, last));
+  const phrased = matches
+    .filter((match) => match.tokens.length > 1 && unbroken(match))
+    .flatMap(({ tokens }) => tokens);
+  return new Set([...phrased, ...turned].filter((at) => sentence[at]?.place !== undefined));
 }
+
+const range = (first: number, last: number) =>
+  Array.from({ length: last - first + 1 }, (_, offset) => first + offset);
 
 function splitSentences(tokens: readonly Token[]): Token[][] {
   const sentences: Token[][] = [];

@@ -1,6 +1,8 @@
 import type { PartRef } from "../casebook/partRef";
+import type { PhraseMatch } from "./matchPhrases";
 import type { Mention } from "./mentions";
-import type { Reader } from "./reader";
+import type { OutcomeMeaning, Reader } from "./reader";
+import { findSwapHow, type SwapHow } from "./readSwapHow";
 import type { Scopes } from "./scopes";
 import { findSequences } from "./sequences";
 import type { Token } from "./token";
@@ -10,6 +12,7 @@ export type SwapRead = Readonly<{
   a: PartRef;
   b: PartRef;
   result: "free" | "drags" | "sticks";
+  how: SwapHow;
   from: string;
   span: readonly [number, number];
 }>;
@@ -18,32 +21,49 @@ const results = ["free", "drags", "sticks"] as const;
 
 /**
  * Reads "piston 3 runs fine in 1", "2nd piston in casing 1 still hangs": a part that can be tried elsewhere, a joining
- * word, the place by name or number, and the result in the same sentence.
+ * word, the place by name or number, and the result in the same sentence; and what the result depended on, such as "going down
+ * only" or "turned half round".
  *
  * @param mentions the parts among which to look, in the order of the text
+ * @param matches phrases found in the sentence
  * @returns the first swap test with the tokens it took, or undefined
  */
 export function readSwap(
   sentence: readonly Token[],
   mentions: readonly Mention[],
+  matches: readonly PhraseMatch<OutcomeMeaning>[],
   scopes: Scopes,
-  { vocabulary, sequences }: Reader,
+  reader: Reader,
   text: string,
 ): Readonly<{ read: SwapRead; tokens: readonly number[] }> | undefined {
+  const { vocabulary, sequences } = reader;
   const joins = findSequences(sentence, sequences, ["swapJoins"]);
+  const said = findSequences(sentence, sequences, results);
   for (const mention of mentions) {
     const host = swapHost(mention.ref, vocabulary.parts);
     if (mention.ref.place === undefined || host === undefined) continue;
     const join = joins.find(({ first }) => first > mention.first && first - mention.last <= 6);
     const place = join && hostPlace(sentence, mentions, join.last, host);
     if (!join || !place || place.place === mention.ref.place) continue;
-    const found = findSequences(sentence, sequences, results)
+    const found = said
       .filter(({ first, last }) => !scopes.deniedBy(first, last, new Set()) && first > mention.last)
       .sort((a, b) => a.first - b.first)[0];
     const result = results.find((kind) => kind === found?.kind);
     if (!found || !result) continue;
     const first = Math.min(mention.first, found.first);
-    const last = Math.max(place.at, found.last);
+    const resultAt = Math.max(place.at, found.last);
+    // What comes next is about this swap until another part, or another result, is spoken of.
+    const until = Math.min(
+      sentence.length,
+      ...mentions.filter((next) => next.first > resultAt).map((next) => next.first),
+      ...said.filter((next) => next.first > resultAt).map((next) => next.first),
+    );
+    const depended = findSwapHow(sentence, matches, reader, first, until - 1);
+    const { where: _where, way: _way, ...turnedOnly } = depended.how;
+    // What is said of a piston that runs free, such as "all the way down", is no place at which it catches.
+    const how = result === "free" ? turnedOnly : depended.how;
+    const howTokens = result === "free" && !how.turned ? [] : depended.tokens;
+    const last = Math.max(resultAt, ...howTokens);
     const span = [sentence[first]?.start ?? 0, sentence[last]?.end ?? 0] as const;
     const guest =
       vocabulary.parts.get(mention.ref.part)?.swapsInto === host
@@ -54,14 +74,29 @@ export function readSwap(
         a: { part: guest ?? mention.ref.part, place: mention.ref.place, others: false },
         b: { part: host, place: place.place, others: false },
         result,
+        how,
         from: text.slice(...span),
         span,
       },
-      tokens: Array.from({ length: last - first + 1 }, (_, offset) => first + offset),
+      tokens: closeGaps([
+        ...Array.from({ length: resultAt - first + 1 }, (_, offset) => first + offset),
+        ...howTokens.filter((at) => at > resultAt).sort((a, b) => a - b),
+      ]),
     };
   }
   return undefined;
 }
+
+/** As many words between two of a swap's words belong to it too: "sticks only when turned". */
+const widestGap = 2;
+
+const closeGaps = (ascending: readonly number[]): number[] =>
+  ascending.flatMap((at, index) => {
+    const gap = at - (ascending[index - 1] ?? at) - 1;
+    return gap > 0 && gap <= widestGap
+      ? [...Array.from({ length: gap }, (_, back) => at - gap + back), at]
+      : [at];
+  });
 
 type Parts = Reader["vocabulary"]["parts"];
 

@@ -4,6 +4,7 @@ import { buildPhraseIndex, type PhraseIndex } from "./phraseIndex";
 import { buildSequences, type Sequences } from "./sequences";
 import { learnSpokenOutcomes, type SpokenOutcomes } from "./spokenOutcomes";
 import { type PreparedWords, prepareWords, splitTokens } from "./token";
+import { buildTurns, type Turns } from "./turns";
 
 /** What a phrase of the checks means: this outcome of this check. */
 export type OutcomeMeaning = Readonly<{ check: Check; outcome: Outcome }>;
@@ -18,6 +19,7 @@ export type Reader = Readonly<{
   instruments: PhraseIndex<string>;
   sequences: Sequences;
   spoken: SpokenOutcomes;
+  turns: Turns;
 }>;
 
 /** Builds the reader: phrase indexes over the vocabulary's labels and synonyms, and the small words. */
@@ -41,6 +43,7 @@ export function buildReader(vocabulary: Vocabulary): Reader {
     instruments: named(vocabulary.instruments.values()),
     sequences: buildSequences(vocabulary.words, words),
     spoken: learnSpokenOutcomes(vocabulary, words),
+    turns: buildTurns(vocabulary.words, words),
   };
 }
 

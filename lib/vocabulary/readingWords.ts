@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { idSchema } from "./words";
 
 const phrasesSchema = z.array(z.string().trim().min(1)).default([]);
 
@@ -34,5 +35,7 @@ export const readingWordsSchema = z.strictObject({
   swapResults: z
     .strictObject({ free: phrasesSchema, drags: phrasesSchema, sticks: phrasesSchema })
     .default({ free: [], drags: [], sticks: [] }),
+  /** How far a part was turned in its place to the words that say so, the ones to be shown first: "half": turned half round. */
+  swapTurns: z.record(idSchema, z.array(z.string().trim().min(1)).min(1)).default({}),
 });
 export type ReadingWords = z.infer<typeof readingWordsSchema>;

@@ -107,6 +107,24 @@ describe("the gauges page", () => {
     await page.context().close();
   });
 
+  it("asks a pair that rubs where, which way and how turned, and takes the answer into account and to the bench", async () => {
+    const page = await open("/gauges?s2-2=sticks&s1-2=drags&s2-1=sticks", { javaScriptEnabled: false });
+    await page.locator("select[name=s2-2w]").selectOption("top");
+    await page.locator("select[name=s1-2w]").selectOption("top");
+    await page.locator("select[name=s2-1w]").selectOption("bottom");
+    await page.locator("select[name=s2-1t]").selectOption("half");
+    await page.getByRole("button", { name: "Read" }).click();
+    await page.waitForURL(/s2-1t=half/);
+    await page.getByText("Casing 2 binds at the same place with").waitFor();
+    const { violations } = await new AxeBuilder({
+      page: await open(new URL(page.url()).pathname + new URL(page.url()).search),
+    }).analyze();
+    expect(violations.map(({ id }) => id)).toEqual([]);
+    await page.getByRole("link", { name: "Take them to the bench" }).click();
+    expect(decodeURIComponent(page.url())).toContain("swap=piston+2|casing+1|sticks|bottom||half");
+    await page.context().close();
+  });
+
   it("takes the readings to the bench as evidence", async () => {
     const page = await open(full);
     await page.getByRole("link", { name: "Take them to the bench" }).click();

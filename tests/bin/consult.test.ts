@@ -39,6 +39,20 @@ describe("consult on the command line", { timeout: commandTimeout }, () => {
     expect(JSON.parse(out).map(({ id }: { id: string }) => id)).toEqual(["b", "a", "c"]);
   });
 
+  it("plans ahead where it is asked to, before or after the file, and not otherwise", async () => {
+    const file = fileOf("plan.json", JSON.stringify({ instrument: "trumpet", says: "2nd valve hangs" }));
+    const asked = await Promise.all([
+      runBenchlore(["consult", "--plan", file]),
+      runBenchlore(["consult", file, "--plan"]),
+      runBenchlore(["consult", file]),
+    ]);
+    const [before, after, without] = asked.map(({ out }) => JSON.parse(out));
+    expect(before.plan.next.kind).toBe("check");
+    expect(before.plan.expectedMinutes).toBeGreaterThanOrEqual(before.plan.boundMinutes);
+    expect(after.plan).toEqual(before.plan);
+    expect(without).not.toHaveProperty("plan");
+  });
+
   it.each([
     ["cut short", '{"says": "2nd valve\n hangs",\n\n "evidence": [}'],
     ["at fault beside a line's end", '{\n  "says": hangs\n}'],
@@ -70,7 +84,12 @@ describe("consult on the command line", { timeout: commandTimeout }, () => {
   });
 
   it("shows its use where it is used wrongly", async () => {
-    for (const args of [["consult"], ["consult", "one.json", "two.json"]]) {
+    for (const args of [
+      ["consult"],
+      ["consult", "one.json", "two.json"],
+      ["consult", "--plan"],
+      ["consult", "--plot", "one.json"],
+    ]) {
       const { code, out, err } = await runBenchlore(args);
       expect([code, out]).toEqual([2, ""]);
       expect(err).toMatch(/^usage: [^\n]+\n$/);

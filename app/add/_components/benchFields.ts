@@ -1,5 +1,6 @@
 import { readBenchQuery, type SearchParams } from "@/app/_bench/benchQuery";
 import { isBare, problemOf } from "@/app/_bench/problemOf";
+import { tappedSwap } from "@/app/_bench/tappedSwap";
 import type { Shop } from "@/app/_data/shop";
 import type { Fields } from "@/lib/casebook/caseForm";
 
@@ -7,15 +8,20 @@ import type { Fields } from "@/lib/casebook/caseForm";
 export function benchFields(params: SearchParams, consult: Shop["consult"]): Fields {
   const bench = readBenchQuery(params);
   if (isBare(bench)) return {};
-  const { instrument, understood } = consult(problemOf(bench));
+  const { instrument, understood, swap } = consult(problemOf(bench));
   const checks = understood
     .filter(({ source }) => source === "says" || source === "evidence")
     .map(({ check, part, outcome }) => ({ check, ...(part ? { part } : {}), found: outcome }));
-  const swaps = bench.swaps.map(({ guest, host, result, where }) => ({
-    swap: [guest, host],
-    found: result,
-    ...(where ? { where } : {}),
-  }));
+  const swaps = (swap?.tests ?? [])
+    .filter(({ source }) => source !== "travel")
+    .map(tappedSwap)
+    .map(({ guest, host, result, where, way, turned }) => ({
+      swap: [guest, host],
+      found: result,
+      ...(where ? { where } : {}),
+      ...(way ? { way } : {}),
+      ...(turned ? { turned } : {}),
+    }));
   return {
     ...(instrument ? { instrument: instrument.id } : {}),
     ...(bench.says.trim() ? { complaint: bench.says.trim() } : {}),

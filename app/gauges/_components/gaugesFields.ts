@@ -14,7 +14,8 @@ export const valveCounts = [2, 3, 4, 5] as const;
 const longestField = 200;
 const names = /^(part|sib|pm|piston|depth|passes|stops|spasses|sstops|angles|valves|unit|show)$/;
 const sectionName = /^d([1-6])(?:-(\d{1,3}(?:\.\d)?))?$/;
-const swapName = /^s([1-5])-([1-5])$/;
+/** A pair's result; with a letter behind it where it rubbed (w), which way (y), how it was turned (t). */
+const swapName = /^s([1-5])-([1-5])[wyt]?$/;
 
 /** The fields that hold lengths, and may hold several. */
 export const isLengthField = (name: string) =>

@@ -1,5 +1,7 @@
 import type { ReadingsInput } from "@/lib/consult/gauge/readingsInput";
-import { swapResultSchema } from "../../_bench/benchQuery";
+import { idSchema } from "@/lib/vocabulary/words";
+import { swapResultSchema, type TappedSwap } from "../../_bench/benchQuery";
+import { swapInput } from "../../_bench/swapInput";
 import { anglesOf, type GaugesFields, lengthsOf, sectionNumbers, valvesOf } from "./gaugesFields";
 
 /** The page's readings as the engine takes them, every length with its unit. */
@@ -32,19 +34,24 @@ export function gaugesInput(fields: GaugesFields): ReadingsInput {
       });
       return readings.length > 0 ? [{ part, ...(at ? { depth: at } : {}), readings }] : [];
     }),
-    swaps: swapsOf(fields).map(({ guest, host, result }) => ({ a: guest, b: host, result })),
+    swaps: swapsOf(fields).map(swapInput),
   };
 }
 
-/** The swaps that were tried, guests named piston and hosts casing. */
-export function swapsOf(fields: GaugesFields) {
+/** The swaps that were tried, guests named piston and hosts casing, with what their results depended on. */
+export function swapsOf(fields: GaugesFields): TappedSwap[] {
+  const idOf = (name: string) => idSchema.safeParse(fields[name]).data ?? null;
   const numbers = Array.from({ length: valvesOf(fields) }, (_, index) => index + 1);
   return numbers.flatMap((row) =>
     numbers.flatMap((column) => {
-      const result = swapResultSchema.safeParse(fields[`s${row}-${column}`]);
-      return result.success
-        ? [{ guest: `piston ${row}`, host: `casing ${column}`, result: result.data, where: null }]
-        : [];
+      const name = `s${row}-${column}`;
+      const result = swapResultSchema.safeParse(fields[name]);
+      if (!result.success) return [];
+      const how =
+        result.data === "free"
+          ? { where: null, way: null, turned: null }
+          : { where: idOf(`${name}w`), way: idOf(`${name}y`), turned: idOf(`${name}t`) };
+      return [{ guest: `piston ${row}`, host: `casing ${column}`, result: result.data, ...how }];
     }),
   );
 }

@@ -100,6 +100,8 @@ export type GaugedSwaps = Readonly<{
   /** Pairs that do not suit each other though each ran free elsewhere. */
   unsuited: readonly (readonly [string, string])[];
   contradictions: readonly string[];
+  /** Where place, way or turn speaks for one part, a sentence each. */
+  splits: readonly string[];
   means: readonly string[];
   flags: readonly string[];
 }>;

@@ -2,7 +2,9 @@ import { formatPartRef, type PartRef } from "../../casebook/partRef";
 import type { Reader } from "../../reading/reader";
 import { readInstrument } from "../../reading/readInstrument";
 import { readPart } from "../../reading/readPart";
-import { readDiameters, readPlugs, readSwapTests } from "../readReadings";
+import { readSwapHow, type SwapHow } from "../../reading/readSwapHow";
+import { readDiameters, readPlugs } from "../readReadings";
+import { readSwapTests } from "../readSwapTests";
 import type { GaugeAnswer } from "./gaugeAnswer";
 import { gaugeBores } from "./gaugeBores";
 import { gaugePlugs } from "./gaugePlugs";
@@ -32,7 +34,14 @@ export function gaugeReadings(input: ReadingsInput, reader: Reader): GaugeAnswer
       : { reference: { ...gauge.reference, part: nameOf(gauge.reference.part) } }),
   }));
   const diameters = input.diameters.map((section) => ({ ...section, part: nameOf(section.part) }));
-  const swaps = input.swaps.map((swap) => ({ ...swap, a: nameOf(swap.a), b: nameOf(swap.b) }));
+  const howOf = (where: string | undefined) =>
+    where === undefined ? {} : readSwapHow(where, reader, instrument);
+  const swaps = input.swaps.map(({ a, b, result, where }) => ({
+    a: nameOf(a),
+    b: nameOf(b),
+    result,
+    ...howOf(where),
+  }));
 
   const plugged = gauges.map(gaugePlugs);
   const parts = [...new Set(diameters.map(({ part }) => part))];
@@ -53,7 +62,7 @@ export function gaugeReadings(input: ReadingsInput, reader: Reader): GaugeAnswer
     diameters: sections,
     bores: mapped.map(({ taper }) => taper),
     swaps: swapped,
-    findings: findingsOf(input, refOf, reader),
+    findings: findingsOf(input, refOf, howOf, reader),
     flags: [
       ...[...plugged, ...sections].flatMap(({ part, flags }) => flags.map((flag) => `${part}: ${flag}`)),
       ...(swapped?.flags ?? []).map((flag) => `swaps: ${flag}`),
@@ -64,6 +73,7 @@ export function gaugeReadings(input: ReadingsInput, reader: Reader): GaugeAnswer
 function findingsOf(
   { gauges, diameters, swaps }: ReadingsInput,
   refOf: (words: string) => PartRef | undefined,
+  howOf: (where: string | undefined) => SwapHow,
   { vocabulary }: Reader,
 ): GaugeAnswer["findings"] {
   const plugs = gauges.flatMap(({ part: words, reference, piston, passes, stops }) => {
@@ -84,7 +94,7 @@ function findingsOf(
   });
   const tests = swaps.flatMap(({ a: guest, b: host, result, where }) => {
     const [a, b] = [refOf(guest), refOf(host)];
-    return a && b ? [{ a, b, result, where }] : [];
+    return a && b ? [{ a, b, result, how: howOf(where) }] : [];
   });
   const found = [...plugs, ...bores, ...readSwapTests(tests, [], vocabulary).findings].flatMap(
     ({ check, outcome, part }) => (part ? [{ check, outcome, part: formatPartRef(part) }] : []),

@@ -1,9 +1,8 @@
 import { plainName } from "../../diagnosis/swaps/plainName";
 import { readSwaps, type SwapSuspect } from "../../diagnosis/swaps/readSwaps";
+import type { SwapObservation } from "../../diagnosis/swaps/swapObservation";
+import { swapSplits } from "../swapSplits";
 import type { GaugedSwaps } from "./gaugeAnswer";
-import type { ReadingsInput } from "./readingsInput";
-
-type Swap = ReadingsInput["swaps"][number];
 
 /**
  * Reads swap tests of any interchangeable parts.
@@ -11,16 +10,15 @@ type Swap = ReadingsInput["swaps"][number];
  * @param swaps names as they shall come back; a part tried with itself is flagged and left out
  * @returns null where no swap is left
  */
-export function gaugeSwaps(swaps: readonly Swap[]): GaugedSwaps | null {
-  const isItself = ({ a, b }: Swap) => plainName(a) === plainName(b);
+export function gaugeSwaps(swaps: readonly SwapObservation[]): GaugedSwaps | null {
+  const isItself = ({ a, b }: SwapObservation) => plainName(a) === plainName(b);
   const flags = swaps.filter(isItself).map(({ a }) => `no swap: ${a} in itself; name two different parts`);
-  const tried = swaps
-    .filter((swap) => !isItself(swap))
-    .map(({ a, b, result, where }) => ({ a, b, result, ...(where === undefined ? {} : { where }) }));
+  const tried = swaps.filter((swap) => !isItself(swap));
   if (tried.length === 0 && flags.length === 0) return null;
   const { suspects, diagnoses, nextSwap, unsuited, contradictions } = readSwaps(tried, {
     atHand: partsAtHand(tried),
   });
+  const splits = swapSplits(suspects);
   const again = contradictions.map(
     ({ a, b, results }) => `${a} in ${b} was ${results.join(" and ")}: try it again`,
   );
@@ -30,8 +28,10 @@ export function gaugeSwaps(swaps: readonly Swap[]): GaugedSwaps | null {
     nextSwap: nextSwap ? [nextSwap.a, nextSwap.b] : null,
     unsuited,
     contradictions: again,
+    splits,
     means: [
       ...suspectWords(suspects),
+      ...splits,
       ...unsuited.map(([a, b]) => `${a} and ${b} each run free elsewhere: look at how the two fit together.`),
       nextSwap
         ? `To settle it: try ${nextSwap.a} in ${nextSwap.b}.`
@@ -49,7 +49,7 @@ export function gaugeSwaps(swaps: readonly Swap[]): GaugedSwaps | null {
  * Parts that must be there too: where piston 2 was tried in casing 1, there is a piston 1. Only names with a number say so, and only
  * pairs of two kinds.
  */
-function partsAtHand(tried: readonly Pick<Swap, "a" | "b">[]): string[] {
+function partsAtHand(tried: readonly Pick<SwapObservation, "a" | "b">[]): string[] {
   const numbered = tried.flatMap(({ a, b }) => {
     const [guest, host] = [numberedName(a), numberedName(b)];
     return guest && host && guest.kind !== host.kind ? [guest, host] : [];

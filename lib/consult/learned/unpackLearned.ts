@@ -9,7 +9,13 @@ import type { Learned } from "./learned";
 
 const count = z.int().min(0);
 const harmSchema = z.object({ case: z.string(), received: z.string(), what: z.string() });
-const recordSchema = z.object({ done: count, harmed: count, harms: z.array(harmSchema) });
+const countSchema = z.object({ instrument: z.string(), done: count, harmed: count });
+const recordSchema = z.object({
+  done: count,
+  harmed: count,
+  harms: z.array(harmSchema),
+  counts: z.array(countSchema),
+});
 const headSchema = z.object({
   marks: z.array(z.tuple([z.string(), z.string()])),
   told: z.string(),

@@ -1,20 +1,33 @@
 import type { Warning } from "../answer";
 import type { Bench } from "../bench";
-import { latestHarm } from "../repairRecords";
+import { countLikeJobs } from "../countLikeJobs";
+import { harmWords } from "../harmWords";
+import { latestHarms, noRecord } from "../repairRecords";
 
-/** What to know before one repair is done: its record, what to look at first, what can hurt the one who does it. */
+const mostHarms = 3;
+
+/**
+ * What to know before one repair is done: how it went in like jobs, how it goes wrong, what to look at first, what can hurt
+ * the one who does it.
+ *
+ * @param instrument the instrument on the bench, where it is known
+ * @returns undefined where the handbook knows no such repair
+ */
 export function warnOfRepair(
   { vocabulary, repairs }: Pick<Bench, "vocabulary" | "repairs">,
   id: string,
+  instrument?: string,
 ): Warning | undefined {
   const repair = vocabulary.repairs.get(id);
   if (!repair) return undefined;
-  const record = repairs.get(id) ?? { done: 0, harmed: 0, harms: [] };
+  const record = repairs.get(id) ?? noRecord;
+  const harms = latestHarms(record, mostHarms);
+  const likeJobs = countLikeJobs(record, vocabulary, instrument);
   return {
     repair: id,
     label: repair.label,
     riskClass: repair.risk,
-    why: latestHarm(record)?.what ?? repair.goesWrong[0] ?? "",
+    why: harms[0]?.what ?? repair.goesWrong[0] ?? "",
     checkFirst: repair.checkFirst.map(({ check, why }) => ({
       check,
       label: vocabulary.checks.get(check)?.label ?? check,
@@ -22,6 +35,10 @@ export function warnOfRepair(
     })),
     done: record.done,
     harmed: record.harmed,
+    likeJobs,
+    odds: harmWords(likeJobs),
+    harms: harms.map(({ case: kase, what }) => ({ case: kase, what })),
+    goesWrong: repair.goesWrong,
     cautions: repair.cautions.flatMap((caution) => {
       const entry = vocabulary.cautions.get(caution);
       return entry ? [{ id: entry.id, label: entry.label }] : [];

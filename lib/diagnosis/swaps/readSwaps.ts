@@ -2,7 +2,7 @@ import { chooseSwap, type NextSwap } from "./chooseSwap";
 import { diagnosisWeight } from "./diagnosisWeight";
 import { minimalHittingSets } from "./minimalHittingSets";
 import { plainName } from "./plainName";
-import type { SwapObservation, SwapResult } from "./swapObservation";
+import { type SwapAspect, type SwapObservation, type SwapResult, swapAspects } from "./swapObservation";
 import { type SwapPair, swapPairs } from "./swapPairs";
 
 /** Where one part stands after the swaps, and with which partners it ran free or did not. */
@@ -13,6 +13,8 @@ export type SwapSuspect = Readonly<{
   stuckIn: readonly string[];
   /** Places in the stroke at which it bound, over all its partners. */
   stuckAt: readonly string[];
+  /** What was the same with all of two or more partners that it bound in, which none of them can say of itself. */
+  constant: readonly SwapAspect[];
 }>;
 
 /** The same pair was free and was not: to be tried again before anything is built on it. */
@@ -103,6 +105,20 @@ function standPart(
     standing: sure ? "suspect" : blamedIn > 0 || freeIn.length === 0 ? "possible" : "cleared",
     freeIn,
     stuckIn,
-    stuckAt: [...new Set(own.flatMap(({ stuckAt }) => stuckAt))],
+    stuckAt: [...new Set(own.flatMap(({ stuck }) => stuck.where))],
+    constant: swapAspects.filter((aspect) => isConstant(part, aspect, pairs)),
   };
+}
+
+/** Told alike with two partners or more, while with none of these partners it could as well be the partner's. */
+function isConstant(part: string, aspect: SwapAspect, pairs: readonly SwapPair[]): boolean {
+  const partners = partnersAlike(part, aspect, pairs);
+  return partners.length > 1 && partners.every((partner) => partnersAlike(partner, aspect, pairs).length < 2);
+}
+
+/** The partners with which a part bound at one place, way or turn; none where it was not the same with all. */
+function partnersAlike(part: string, aspect: SwapAspect, pairs: readonly SwapPair[]): readonly string[] {
+  const own = pairs.filter(({ a, b, stuck }) => (a === part || b === part) && stuck[aspect].length > 0);
+  const told = new Set(own.flatMap(({ stuck }) => stuck[aspect]));
+  return told.size === 1 ? own.map(({ a, b }) => (a === part ? b : a)) : [];
 }

@@ -1,6 +1,6 @@
 import { pairKey } from "./pairKey";
 import { plainName } from "./plainName";
-import type { SwapObservation, SwapResult } from "./swapObservation";
+import { type SwapAspect, type SwapObservation, type SwapResult, swapAspects } from "./swapObservation";
 
 /** All that was seen of one pair of parts, whichever way round it was written. */
 export type SwapPair = Readonly<{
@@ -9,9 +9,9 @@ export type SwapPair = Readonly<{
   /** It ran free every time it was tried. */
   free: boolean;
   results: readonly SwapResult[];
-  /** Places in the stroke at which it dragged or stuck, without repeats. */
-  stuckAt: readonly string[];
-  /** It was free at one time and not at another, and not because another place in the stroke is meant. */
+  /** Where, which way and how turned it dragged or stuck, as far as told, without repeats. */
+  stuck: Readonly<Record<SwapAspect, readonly string[]>>;
+  /** It was free at one time and not at another, and not because another place, way or turn is meant. */
   contradictory: boolean;
 }>;
 
@@ -39,20 +39,27 @@ export function swapPairs(observations: readonly SwapObservation[]): readonly Sw
   return [...gathered.values()].map(({ a, b, seen }) => {
     const free = seen.filter(({ result }) => result === "free");
     const bound = seen.filter(({ result }) => result !== "free");
-    const places = bound.flatMap(({ where }) => (where === undefined ? [] : [plainName(where)]));
+    const told = (aspect: SwapAspect) => [
+      ...new Set(bound.flatMap((one) => (one[aspect] === undefined ? [] : [plainName(one[aspect])]))),
+    ];
     return {
       a,
       b,
       free: bound.length === 0,
       results: [...new Set(seen.map(({ result }) => result))],
-      stuckAt: [...new Set(places)],
-      contradictory: free.some((one) => bound.some((other) => samePlace(one.where, other.where))),
+      stuck: { where: told("where"), way: told("way"), turned: told("turned") },
+      contradictory: free.some((one) =>
+        bound.some((other) => swapAspects.every((aspect) => isSame(aspect, one[aspect], other[aspect]))),
+      ),
     };
   });
 }
 
-/** Free without a place speaks of the whole stroke; free at a place says nothing of another place, or of one left unsaid. */
-function samePlace(freeAt: string | undefined, boundAt: string | undefined): boolean {
-  if (freeAt === undefined) return true;
-  return boundAt !== undefined && plainName(freeAt) === plainName(boundAt);
+/**
+ * Free without a place speaks of the whole stroke, free without a way of both; free at a place says nothing of another place, or
+ * of one left unsaid. Without a turn it was not turned, which is a turn of its own.
+ */
+function isSame(aspect: SwapAspect, free: string | undefined, bound: string | undefined): boolean {
+  if (free === undefined) return aspect !== "turned" || bound === undefined;
+  return bound !== undefined && plainName(free) === plainName(bound);
 }

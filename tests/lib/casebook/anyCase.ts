@@ -128,6 +128,7 @@ const stepNames = [
   "repair",
   "where",
   "way",
+  "turned",
   "part",
   "found",
   "result",

@@ -275,6 +275,14 @@ const unsound: readonly Row[] = [
     ],
   },
   {
+    title: "a turn that the words of reading do not know",
+    content: broken(
+      "check: valve-travel, part: valve 3, found: hangs, where: halfway",
+      "swap: [piston 3, casing 1], found: sticks, turned: hafl",
+    ),
+    lines: [`${file}:10 path.0.turned: found 'hafl'; write 'half', or another known turn of swapTurns`],
+  },
+  {
     title: "a part that is not known",
     content: broken("part: valve 3, found", "part: valv 3, found"),
     lines: [`${file}:10 path.0.part: found 'valv'; write 'valve', or another known part`],

@@ -227,8 +227,22 @@ describe("what is known of a problem", () => {
       done: 2,
       harmed: 2,
       why: "Lacquer marked by the mandrel.",
+      harms: [{ what: "Lacquer marked by the mandrel." }, { what: "Wall went out too far." }],
+      // 2 of 2: scipy.stats.beta.ppf(.025, 2.5, .5) = .333178 (SciPy, a general-purpose library).
+      likeJobs: { done: 2, harmed: 2, low: 0.3332, high: 1 },
+      odds: "2 of 2 like jobs went wrong; fairly sure over 33 in a hundred",
       checkFirst: [{ check: "plugs" }],
     });
+  });
+
+  it("warns by the handbook's words of a forceful repair that no case tells of", () => {
+    const bare = buildBench(smallVocabulary, smallCasebook([]));
+    const says = "2nd valve hangs, it was dropped. dents";
+    const { warnings } = consult(problemSchema.parse({ instrument: "trumpet", says }), bare);
+    const warning = warnings.find(({ repair }) => repair === "press-out");
+    expect(warning).toMatchObject({ done: 0, harmed: 0, likeJobs: null, harms: [] });
+    expect(warning?.goesWrong.length).toBeGreaterThan(0);
+    expect(warning?.why).toBe(warning?.goesWrong[0]);
   });
 
   it("asks nothing of the case that it is told to do without", () => {

@@ -62,13 +62,97 @@ describe("swap tests in a consultation", () => {
       ...base,
       says: `${base.says}. Piston 2 runs free in casing 1. Piston 1 sticks in casing 2`,
     });
-    expect(spoken.swap).toEqual(ask({ ...base, swaps: [...clears] }).swap);
+    const untold = ({ tests: _, ...read }: NonNullable<typeof spoken.swap>) => read;
+    const listed = ask({ ...base, swaps: [...clears] });
+    if (!spoken.swap || !listed.swap) throw new Error("both must be read; got none; mend the test");
+    expect(untold(spoken.swap)).toEqual(untold(listed.swap));
+    expect(spoken.swap.tests.map(({ a, b, result, source }) => [a, b, result, source])).toEqual([
+      ["piston 2", "casing 1", "free", "says"],
+      ["piston 1", "casing 2", "sticks", "says"],
+      ["piston 2", "casing 2", "sticks", "travel"],
+      ["piston 1", "casing 1", "free", "travel"],
+    ]);
     expect(sourced(spoken, "swaps")).toEqual(["swap-test casing casing 2"]);
   });
 
   it("count how the valve travels as a test of its own pair: a piston free elsewhere leaves the casing", () => {
     const answer = ask({ ...base, swaps: [{ a: "piston 2", b: "casing 1", result: "free" }] });
     expect(sourced(answer, "swaps")).toEqual(["swap-test casing casing 2"]);
+  });
+
+  it("take the words of the list for what the text says of the same pair, and leave out what is to be left out", () => {
+    const says = `${base.says}. Piston 2 runs free in casing 1. Piston 1 sticks in casing 2`;
+    const tests = (more: Partial<ProblemInput>) =>
+      ask({ ...base, says, ...more }).swap?.tests.flatMap(({ a, b, result, source }) =>
+        source === "travel" ? [] : [`${a} in ${b} ${result} ${source}`],
+      );
+    expect(tests({ swaps: [{ a: "piston 2", b: "casing 1", result: "drags" }] })).toEqual([
+      "piston 1 in casing 2 sticks says",
+      "piston 2 in casing 1 drags swaps",
+    ]);
+    expect(tests({ leaveOut: ["swap piston 2 in casing 1"] })).toEqual(["piston 1 in casing 2 sticks says"]);
+  });
+
+  it("take no travel for a test of a pair that is left out", () => {
+    const swaps = [{ a: "piston 2", b: "casing 1", result: "free" }] as const;
+    const sources = (leaveOut: string[]) =>
+      ask({ ...base, swaps: [...swaps], leaveOut }).swap?.tests.map(({ a, b }) => `${a} ${b}`);
+    expect(sources([])).toContain("piston 2 casing 2");
+    expect(sources(["swap piston 2 in casing 2"])).not.toContain("piston 2 casing 2");
+  });
+
+  it("carry the place, the way and the turn from words and from ids, and say what they speak for", () => {
+    const swaps = [
+      { a: "piston 2", b: "casing 2", result: "sticks", where: "two thirds down, going down only" },
+      { a: "piston 1", b: "casing 2", result: "drags", where: "two-thirds, down" },
+      { a: "piston 2", b: "casing 1", result: "sticks", where: "at the top, only when turned half round" },
+    ] as const;
+    const answer = ask({ instrument: "trumpet", says: "", swaps: [...swaps] }, shipped);
+    expect(answer.swap?.tests.map(({ where, way, turned }) => [where, way, turned])).toEqual([
+      ["two-thirds", "down", null],
+      ["two-thirds", "down", null],
+      ["top", null, "half"],
+    ]);
+    expect(answer.swap?.tests[2]?.depended).toBe("at the top of the stroke, turned half round");
+    expect(answer.swap?.splits).toEqual([
+      "Casing 2 binds at the same place with piston 2 and piston 1: that speaks for casing 2.",
+      "Casing 2 binds going the same way with piston 2 and piston 1: that speaks for casing 2.",
+    ]);
+    expect(answer.swap?.suspects).toContainEqual({ part: "casing 2", standing: "suspect" });
+    expect(sourced(answer, "swaps").filter((line) => line.startsWith("where-it-catches"))).toEqual([
+      "where-it-catches two-thirds casing 2",
+      "where-it-catches top casing 1",
+    ]);
+  });
+
+  it("know where the valve itself catches: another piston that catches there speaks for the casing", () => {
+    const says =
+      "3rd valve hangs two thirds down coming up. piston 1 in casing 3 drags two thirds down coming up";
+    const { swap } = ask({ instrument: "trumpet", says }, shipped);
+    expect(swap?.tests.find(({ source }) => source === "travel")).toMatchObject({
+      a: "piston 3",
+      where: "two-thirds",
+      way: "up",
+    });
+    expect(swap?.splits[0]).toBe(
+      "Casing 3 binds at the same place with piston 1 and piston 3: that speaks for casing 3.",
+    );
+    const elsewhere = ask(
+      { instrument: "trumpet", says: says.replace(/drags.*/, "drags at the top coming up") },
+      shipped,
+    );
+    expect(elsewhere.swap?.splits.join()).not.toContain("same place");
+  });
+
+  it("carry the same from the text, with the words they were read from", () => {
+    const says = "piston 2 in casing 1 sticks two thirds down, going down only. piston 1 in 2 runs free";
+    const answer = ask({ instrument: "trumpet", says }, shipped);
+    const [first, second] = answer.swap?.tests ?? [];
+    expect(first).toMatchObject({ where: "two-thirds", way: "down", turned: null, source: "says" });
+    expect(says.slice(...(first?.span ?? [0, 0]))).toBe(
+      "piston 2 in casing 1 sticks two thirds down, going down only",
+    );
+    expect(second).toMatchObject({ a: "piston 1", b: "casing 2", result: "free", where: null });
   });
 
   it("name what contradicts itself", () => {

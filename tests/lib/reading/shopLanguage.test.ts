@@ -64,6 +64,30 @@ describe("shop language by the vocabulary that ships", () => {
     expect(findings).toEqual([]);
   });
 
+  it.each([
+    ["piston 2 in casing 1 drags at two thirds", { where: "two-thirds" }],
+    ["piston 2 in casing 1 sticks halfway, coming up only", { where: "halfway", way: "up" }],
+    ["2nd piston in 1 binds turned a third", { turned: "third" }],
+    ["piston 2 in casing 1 sticks only when turned half round", { turned: "half" }],
+    ["piston 2 in casing 1 sticks turned 180 degrees", { turned: "half" }],
+    ["piston 2 in casing 1 sticks turned 90 degrees", { turned: "quarter" }],
+    ["piston 2 in casing 1 sticks, spring weak", {}],
+    ["piston 2 in casing 1 runs free all the way down", {}],
+  ])("reads from '%s' what the result depended on, and that alone", (text, how) => {
+    const { swaps, notUnderstood, findings } = read(text);
+    expect(swaps.map((swap) => swap.how)).toEqual([how]);
+    expect(notUnderstood).toEqual([]);
+    if (Object.keys(how).length > 0) expect(findings).toEqual([]);
+  });
+
+  it("leaves to the next swap and to the next valve what is said of them", () => {
+    const text =
+      "piston 2 in casing 1 sticks, piston 1 in casing 2 drags halfway, 3rd valve hangs at the top";
+    const { swaps } = read(text);
+    expect(swaps.map(({ how }) => how)).toEqual([{}, { where: "halfway" }]);
+    expect(lines(text)).toEqual(["valve-travel hangs valve 3", "where-it-catches top valve 3"]);
+  });
+
   it("reports strange words", () => {
     expect(read("2nd valve hangs, qwfp zxcv").notUnderstood).toEqual(["qwfp zxcv"]);
   });

@@ -50,6 +50,7 @@ describe("readSwaps", () => {
       freeIn: [],
       stuckIn: ["piston 2", "piston 1"],
       stuckAt: [],
+      constant: [],
     });
   });
 

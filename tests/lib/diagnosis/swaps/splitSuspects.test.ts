@@ -103,6 +103,53 @@ describe("the place in the stroke", () => {
   });
 });
 
+describe.each(["where", "way", "turned"] as const)("a result that depends on %s", (aspect) => {
+  const seen = (piston: number, casing: number, value?: string): SwapObservation => ({
+    ...swap(piston, casing, "sticks"),
+    ...(value === undefined ? {} : { [aspect]: value }),
+  });
+  const constantOf = (observations: readonly SwapObservation[]) =>
+    readSwaps(observations)
+      .suspects.filter(({ constant }) => constant.includes(aspect))
+      .map(({ part }) => part);
+
+  it("accuses the casing where it is the same whichever piston is in it", () => {
+    const tried = [seen(2, 2, "one"), seen(1, 2, "one"), seen(2, 1, "other")];
+    expect(readSwaps(tried).diagnoses.at(-1)).toEqual(["piston 1", "piston 2"]);
+    expect(standings(tried)).toMatchObject({ "casing 2": "suspect", "piston 1": "possible" });
+    expect(constantOf(tried)).toEqual(["casing 2"]);
+  });
+
+  it("accuses the piston where it is the same whichever casing it is in", () => {
+    const tried = [seen(2, 2, "one"), seen(1, 2, "other"), seen(2, 1, "one")];
+    expect(readSwaps(tried).diagnoses.at(-1)).toEqual(["casing 1", "casing 2"]);
+    expect(standings(tried)).toMatchObject({ "piston 2": "suspect", "casing 1": "possible" });
+    expect(constantOf(tried)).toEqual(["piston 2"]);
+  });
+
+  it("accuses neither where it is the same everywhere or was not told", () => {
+    const same = [seen(2, 2, "one"), seen(1, 2, "one"), seen(2, 1, "one")];
+    const untold = [seen(2, 2), seen(1, 2), seen(2, 1)];
+    expect(standings(same)).toEqual(standings(untold));
+    expect(constantOf(same)).toEqual([]);
+    expect(constantOf(untold)).toEqual([]);
+  });
+
+  it("is no contradiction where the pair was free otherwise, and is one where it was free in the same", () => {
+    const free = (value: string) => ({ ...swap(2, 2, "free"), [aspect]: value });
+    expect(readSwaps([seen(2, 2, "one"), free("other")]).contradictions).toEqual([]);
+    expect(readSwaps([seen(2, 2, "one"), free("One")]).contradictions).toHaveLength(1);
+  });
+});
+
+describe("a piston that was turned in its casing", () => {
+  it("was not turned where no turn is told: free as it was and bound when turned do not contradict each other", () => {
+    const turned = { ...swap(2, 2, "sticks"), turned: "half" };
+    expect(readSwaps([swap(2, 2, "free"), turned]).contradictions).toEqual([]);
+    expect(readSwaps([swap(2, 2, "free"), swap(2, 2, "sticks")]).contradictions).toHaveLength(1);
+  });
+});
+
 describe("the one swap that would settle it", () => {
   const before = [swap(2, 2, "sticks"), swap(1, 1, "free"), swap(3, 3, "free")];
 
