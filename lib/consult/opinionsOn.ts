@@ -13,7 +13,7 @@ import type { SourcedFinding, Understanding } from "./understandProblem";
 import { wordsOfTrouble } from "./wordsOfTrouble";
 
 /** A finding as it is weighed, with where it came from. */
-export type KeyedFinding = Finding & Partial<Pick<SourcedFinding, "shown">>;
+export type KeyedFinding = Finding & Partial<Pick<SourcedFinding, "shown" | "how">>;
 
 /** What every source says of the causes, in logarithms by the model's order, not yet weighed against one another. */
 export type Opinions = Readonly<{
@@ -21,6 +21,7 @@ export type Opinions = Readonly<{
   possible: (cause: string) => boolean;
   prior: Float64Array;
   setDown: FindingEvidence;
+  readFromEvidence: FindingEvidence;
   readFromText: FindingEvidence;
   likeCases: Float64Array;
   words: Float64Array;
@@ -51,25 +52,31 @@ export function opinionsOn(
   const [wordsSaid, wordsTold] = [says, told].map((text) => [
     ...countTerms([[text, 1]], reader.words).keys(),
   ]);
-  const evidence = problem.evidence.map(({ check, found }) => `${check}: ${found}`);
-  const unread = [problem.says ?? "", ...evidence.filter((item) => notUnderstood.includes(item))];
+  const unsure = new Set([
+    ...notUnderstood,
+    ...findings.flatMap(({ how, shown }) => (how === "words" ? shown.from : [])),
+  ]);
+  const unread = problem.evidence.flatMap(({ check, found }) =>
+    unsure.has(`${check}: ${found}`) ? [`${check} ${found}`] : [],
+  );
   const votes = retrieved.map(({ case: { causes }, similarity }) => ({
     similarity,
     causes: causeShares(causes),
   }));
   const doubtful = new Set([...keyed].filter(([, { shown }]) => shown?.doubtful).map(([key]) => key));
-  const evidenceOf = (isText: boolean) => {
-    const own = [...keyed].filter(([, { shown }]) => (shown?.source === "says") === isText);
+  const evidenceOf = (isOwn: (finding: KeyedFinding) => boolean) => {
+    const own = [...keyed].filter(([, finding]) => isOwn(finding));
     return findingEvidence(model, new Map(own.map(([key, { outcome }]) => [key, outcome])), doubtful);
   };
   return {
     possible,
     prior: prior.map(Math.log),
-    setDown: evidenceOf(false),
-    readFromText: evidenceOf(true),
+    setDown: evidenceOf(({ how = "outright" }) => how === "outright"),
+    readFromEvidence: evidenceOf(({ how, shown }) => how === "phrase" && shown?.source !== "says"),
+    readFromText: evidenceOf(({ how, shown }) => how === "phrase" && shown?.source === "says"),
     likeCases: voteOfCases(model.causes, prior, votes).map((vote) => Math.log(Math.max(vote, leastVote))),
     words: spoken.weigh(wordsSaid ?? [], possible).logs,
-    clauses: clauseEvidence(bench, unread.join(". "), instrument),
+    clauses: clauseEvidence(bench, [problem.says ?? "", ...unread].join(". "), instrument),
     pairs: pairs.weigh(pairsOf(says, reader.words), possible).logs,
     wordsOfEvidence: spoken.weigh(wordsTold ?? [], possible).logs,
     strange: spoken.weigh([...(wordsSaid ?? []), ...(wordsTold ?? [])], possible).strange,

@@ -1,5 +1,5 @@
 import { formatPartRef, type PartRef } from "../casebook/partRef";
-import type { FindingRead } from "../reading/findingRead";
+import type { FindingRead, HowRead } from "../reading/findingRead";
 import { readEvidence } from "../reading/readEvidence";
 import type { Reader } from "../reading/reader";
 import { readFindings } from "../reading/readFindings";
@@ -15,7 +15,12 @@ import { swapHowWords } from "./swapHowWords";
 import { swapName } from "./swapName";
 
 /** A finding with where it came from, in words to show. */
-export type SourcedFinding = Finding & Readonly<{ shown: UnderstoodFinding }>;
+export type SourcedFinding = Finding &
+  Readonly<{
+    shown: UnderstoodFinding;
+    /** What was tapped or measured was said outright; a guess is shown, but weighs only as its words do. */
+    how: HowRead;
+  }>;
 
 /** A problem in the vocabulary's terms. */
 export type Understanding = Readonly<{
@@ -52,8 +57,8 @@ export function understandProblem(problem: Problem, reader: Reader): Understandi
   for (const words of evidence) {
     const read = readEvidence(words, reader, instrument);
     if (read) {
-      const { from, absent, doubtful } = read;
-      fromEvidence.push(show(read, "evidence", { from, absent, doubtful }));
+      const { from, absent, doubtful, how = "phrase" } = read;
+      fromEvidence.push(show(read, "evidence", { from, absent, doubtful, how }));
     } else notUnderstood.push(`${words.check}: ${words.found}`);
   }
   const answered = new Set(fromEvidence.map(placeKey));
@@ -146,7 +151,13 @@ function showFinding({ vocabulary }: Reader) {
   return (
     finding: Finding,
     source: UnderstoodFinding["source"],
-    words: Readonly<{ from: string; absent?: boolean; doubtful?: boolean; span?: readonly [number, number] }>,
+    words: Readonly<{
+      from: string;
+      absent?: boolean;
+      doubtful?: boolean;
+      how?: HowRead;
+      span?: readonly [number, number];
+    }>,
   ): SourcedFinding => {
     const check = vocabulary.checks.get(finding.check);
     const outcome = check?.outcomes.find(({ id }) => id === finding.outcome);
@@ -154,6 +165,7 @@ function showFinding({ vocabulary }: Reader) {
       check: finding.check,
       outcome: finding.outcome,
       part: finding.part,
+      how: words.how ?? (source === "says" ? "phrase" : "outright"),
       shown: {
         check: finding.check,
         outcome: finding.outcome,

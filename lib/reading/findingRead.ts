@@ -1,5 +1,8 @@
 import type { PartRef } from "../casebook/partRef";
 
+/** How a finding was read. */
+export type HowRead = "outright" | "phrase" | "words";
+
 /** A finding read from words. */
 export type FindingRead = Readonly<{
   check: string;
@@ -10,4 +13,6 @@ export type FindingRead = Readonly<{
   span: readonly [number, number];
   absent: boolean;
   doubtful: boolean;
+  /** By a phrase of the handbook, which is the rule; outright, by its id or a phrase that says all of it; or from the words alone, which is a guess. */
+  how?: HowRead;
 }>;

@@ -62,6 +62,7 @@ export function readByWords(
       span,
       absent: false,
       doubtful: true,
+      how: "words",
     };
     return [{ finding, tokens: free }];
   });

@@ -1,10 +1,10 @@
 import { appliesTo } from "../vocabulary/appliesTo";
 import type { Check } from "../vocabulary/check";
-import type { FindingRead } from "./findingRead";
-import { matchPhrases } from "./matchPhrases";
+import type { FindingRead, HowRead } from "./findingRead";
+import { matchPhrases, type PhraseMatch } from "./matchPhrases";
 import { findMentions } from "./mentions";
 import { checkBearsOn, partForCheck } from "./partFit";
-import { readDenial } from "./readDenial";
+import { rankOutcomes } from "./rankOutcomes";
 import type { Reader } from "./reader";
 import { readPart } from "./readPart";
 import { findScopes } from "./scopes";
@@ -14,13 +14,13 @@ import { splitTokens, type Token } from "./token";
 /** A check with what was found, both in words or as ids. */
 export type EvidenceWords = Readonly<{ check: string; found: string; part?: string }>;
 
-/** What naming the right check adds to an outcome's worth: the check's words bound what the finding can mean. */
-const checkNamed = 1.5;
-const leastWorth = 1.2;
+/** How probable a reading must be, against all others. Chosen: by notes of the handbook left out in turn. */
+const leastShare = 0.65;
 
 /**
- * Reads one piece of evidence: ids as they stand; words by the phrases of all outcomes, those of the check that was named
- * first. A bare "none", "fine" or "yes" is answered by the named check itself.
+ * Reads one piece of evidence: ids as they stand; words by the check that was named, the phrases of its outcomes and the
+ * words in which they are told. What is read from the words alone is a guess. A bare "none", "fine" or "yes" is answered by the
+ * named check itself.
  *
  * @returns the finding, or undefined where the words mean nothing known
  */
@@ -34,7 +34,13 @@ export function readEvidence(
   const tokens = splitTokens(`${evidence.check}  ${evidence.found}`, reader.words);
   const scopes = findScopes(tokens, reader.sequences);
   const foundFrom = evidence.check.length + 1;
-  const make = (check: Check, outcome: string, absent: boolean, doubtful: boolean): FindingRead => {
+  const make = (
+    check: Check,
+    outcome: string,
+    absent: boolean,
+    doubtful: boolean,
+    how: HowRead = "phrase",
+  ): FindingRead => {
     const mentioned =
       (evidence.part === undefined ? undefined : readPart(evidence.part, reader, instrument)) ??
       mentionedPart(words, check, reader, instrument);
@@ -46,35 +52,31 @@ export function readEvidence(
       span: [0, words.length],
       absent,
       doubtful,
+      how,
     };
   };
   const named = vocabulary.checks.get(evidence.check.trim());
   const byId = named?.outcomes.find(({ id }) => id === evidence.found.trim());
-  if (named && byId) return make(named, byId.id, false, false);
+  if (named && byId) return make(named, byId.id, false, false, "outright");
 
   const serves = (check: Check) =>
     named ? check.id === named.id : appliesTo(vocabulary, check.families, instrument);
   const checkWorth = named ? new Map([[named.id, 10]]) : worthOfChecks(evidence.check, reader);
+  const found = tokens.filter(({ start }) => start >= foundFrom);
   const doubted = tokens.some(({ start }, at) => start >= foundFrom && scopes.isDoubted(at));
-  const [best] = matchPhrases(tokens, reader.outcomes)
-    .filter(({ phrase }) => serves(phrase.meaning.check))
-    .map((match) => ({
-      match,
-      worth:
-        match.score * (touches(match.tokens, tokens, foundFrom) ? 1 : 0.6) +
-        (checkWorth.get(match.phrase.meaning.check.id) ?? 0) * checkNamed,
-    }))
-    .sort((a, b) => b.worth - a.worth);
-  const bare = readBareAnswer(tokens, foundFrom, reader);
-  if (best && best.worth >= leastWorth && touches(best.match.tokens, tokens, foundFrom)) {
-    const { check, outcome } = best.match.phrase.meaning;
-    const first = best.match.tokens[0] ?? 0;
-    const last = best.match.tokens.at(-1) ?? first;
-    const denied = scopes.deniedBy(first, last, new Set(best.match.tokens)) !== undefined;
-    const meant = denied ? readDenial(check, outcome) : outcome.id;
-    return meant === undefined ? undefined : make(check, meant, denied, doubted);
+  const [best] = rankOutcomes(tokens, found, checkWorth, reader, serves);
+  const bare = readBareAnswer(found, reader);
+  if (best && best.share >= leastShare && (best.phrase || !bare)) {
+    const { meaning, phrase, denied } = best;
+    return make(
+      meaning.check,
+      meaning.outcome.id,
+      denied,
+      doubted || !phrase,
+      phrase ? (saysAll(phrase, tokens, foundFrom) ? "outright" : "phrase") : "words",
+    );
   }
-  const spoken = best?.match.phrase.meaning;
+  const spoken = bare && outcomeNamed(tokens, reader, serves);
   const check = spoken?.check ?? mostNamed(checkWorth, reader, serves);
   if (!check || !bare) return undefined;
   const unsound =
@@ -85,8 +87,16 @@ export function readEvidence(
   return outcome === undefined ? undefined : make(check, outcome, bare === "no", doubted);
 }
 
-const touches = (at: readonly number[], tokens: readonly Token[], from: number) =>
-  at.some((index) => (tokens[index]?.start ?? 0) >= from);
+/** What a check was called by when it was called by what it may find: "dents: none". */
+function outcomeNamed(tokens: readonly Token[], reader: Reader, serves: (check: Check) => boolean) {
+  return matchPhrases(tokens, reader.outcomes, ({ check }) => serves(check)).sort(
+    (a, b) => b.score - a.score,
+  )[0]?.phrase.meaning;
+}
+
+/** Whether a phrase takes up every telling word of what was found. */
+const saysAll = ({ tokens: taken }: PhraseMatch<unknown>, tokens: readonly Token[], foundFrom: number) =>
+  tokens.every(({ filler, start }, at) => filler || start < foundFrom || taken.includes(at));
 
 function worthOfChecks(words: string, reader: Reader): Map<string, number> {
   const worth = new Map<string, number>();
@@ -108,8 +118,7 @@ function mostNamed(
 }
 
 /** "none", "no" deny; "fine", "ok" say it is sound; "yes" says it is so; anything longer is no bare answer. */
-function readBareAnswer(tokens: readonly Token[], from: number, reader: Reader) {
-  const answer = tokens.filter(({ start }) => start >= from);
+function readBareAnswer(answer: readonly Token[], reader: Reader) {
   if (answer.length === 0 || answer.length > 3) return undefined;
   const says = (kind: SequenceKind) => findSequences(answer, reader.sequences, [kind]).length > 0;
   if (says("deniesWhatFollows") || says("deniesWhatPrecedes")) return "no";

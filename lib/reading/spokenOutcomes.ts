@@ -22,15 +22,25 @@ export function learnSpokenOutcomes({ checks }: Vocabulary, words: PreparedWords
   for (const meaning of meanings) {
     const { label, synonyms, toldAs } = meaning.outcome;
     const learn = (text: string, weight: number) =>
-      model.learn(
-        outcomeName(meaning),
-        new Map([...tellingTerms(splitTokens(text, words), words)].map((term) => [term, weight])),
-      );
+      model.learn(outcomeName(meaning), termsOf(text, weight, words));
     for (const name of [label, ...synonyms]) learn(name, weightOf.name);
     for (const note of toldAs) learn(note, weightOf.toldAs);
   }
   return { model, meanings };
 }
+
+/** Teaches a note that tells of an outcome, or with `sign` -1 takes it back, so that it can be read as if nobody had written it. */
+export function learnOutcomeNote(
+  { spoken, words }: Readonly<{ spoken: SpokenOutcomes; words: PreparedWords }>,
+  meaning: OutcomeMeaning,
+  note: string,
+  sign: 1 | -1,
+): void {
+  spoken.model.learn(outcomeName(meaning), termsOf(note, weightOf.toldAs, words), sign);
+}
+
+const termsOf = (text: string, weight: number, words: PreparedWords) =>
+  new Map([...tellingTerms(splitTokens(text, words), words)].map((term) => [term, weight]));
 
 /** The names in the model of the outcomes that make sense, as `admits` says. */
 export function openOutcomes(

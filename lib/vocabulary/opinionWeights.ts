@@ -9,8 +9,10 @@ const weightSchema = z.number().min(0).max(10);
 export const opinionWeightsSchema = z.strictObject({
   /** How common the causes are. */
   prior: weightSchema.default(1),
-  /** Findings that were set down as such: tapped, measured, given as evidence. */
+  /** Findings that were set down as such: tapped, measured, named by their ids or all in a phrase. */
   setDown: weightSchema.default(1),
+  /** Findings that were read from evidence in words. */
+  readFromEvidence: weightSchema.default(0.7),
   /** Findings that were read from free text. */
   readFromText: weightSchema.default(0.3),
   /** Findings that the clauses of the free text may tell of, by their words alone. */

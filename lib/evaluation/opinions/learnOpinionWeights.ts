@@ -62,6 +62,7 @@ export function learnOpinionWeights(bench: Bench): LearnedWeights {
 const sources = [
   "prior",
   "setDown",
+  "readFromEvidence",
   "readFromText",
   "likeCases",
   "words",

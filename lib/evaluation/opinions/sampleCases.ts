@@ -1,28 +1,49 @@
 import type { Bench } from "../../consult/bench";
 import { caseProblem } from "../../consult/caseProblem";
 import { withoutCase } from "../../consult/withoutCase";
+import type { OutcomeMeaning } from "../../reading/reader";
+import { learnOutcomeNote } from "../../reading/spokenOutcomes";
 import { rootsOf } from "../rootsOf";
 import { type OpinionSample, sampleOpinions } from "./opinionSample";
 
 /**
- * Asks about every finished case with that case left out, twice: with its findings set down as such, and with the same
- * findings written out in the free text, by their labels.
+ * Asks about every finished case with that case left out, three times: with its findings set down as such; with the same
+ * findings as evidence in words; and with them written out in the free text. The words are notes of the handbook that tell of
+ * those findings, each as if nobody had written it.
  *
  * Source: leave-one-out cross-validation, Stone 1974.
  */
 export function sampleCases(bench: Bench): OpinionSample[] {
-  return [...bench.cases.values()].flatMap((kase) => {
+  return [...bench.cases.values()].flatMap((kase, at) => {
     const [root] = rootsOf(kase);
     if (root === undefined) return [];
     const { instrument = "", says = "", evidence } = caseProblem(kase, bench.vocabulary);
-    const labels = evidence.map(({ check, found }) => labelOf(bench, check, found));
-    return withoutCase(bench, kase, () => [
-      sampleOpinions(bench, { instrument, says, evidence }, root, kase.id),
-      sampleOpinions(bench, { instrument, says: [says, ...labels].join(". ") }, root, kase.id),
-    ]);
+    const told = evidence.flatMap(({ check, found }, step) => noteOn(bench, check, found, at + step) ?? []);
+    return withoutCase(bench, kase, () => {
+      const asked = [sampleOpinions(bench, { instrument, says, evidence }, root, kase.id)];
+      for (const { meaning, note } of told) learnOutcomeNote(bench.reader, meaning, note, -1);
+      try {
+        const inWords = told.map(({ meaning, note }) => ({ check: meaning.check.label, found: note }));
+        const inText = [says, ...told.map(({ note }) => note)].join(". ");
+        asked.push(sampleOpinions(bench, { instrument, says, evidence: inWords }, root, kase.id));
+        asked.push(sampleOpinions(bench, { instrument, says: inText }, root, kase.id));
+      } finally {
+        for (const { meaning, note } of told) learnOutcomeNote(bench.reader, meaning, note, 1);
+      }
+      return asked;
+    });
   });
 }
 
-function labelOf({ vocabulary }: Bench, check: string, outcome: string): string {
-  return vocabulary.checks.get(check)?.outcomes.find(({ id }) => id === outcome)?.label ?? "";
+/** One of the notes that tell of a finding; `turn` says which, so that all of them have theirs. */
+function noteOn(
+  { vocabulary }: Bench,
+  checkId: string,
+  outcomeId: string,
+  turn: number,
+): Readonly<{ meaning: OutcomeMeaning; note: string }> | undefined {
+  const check = vocabulary.checks.get(checkId);
+  const outcome = check?.outcomes.find(({ id }) => id === outcomeId);
+  const note = outcome?.toldAs[turn % outcome.toldAs.length];
+  return check && outcome && note !== undefined ? { meaning: { check, outcome }, note } : undefined;
 }
