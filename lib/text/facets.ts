@@ -18,6 +18,7 @@ export const facetNames = [
   "maker",
   "year",
   "root",
+  "kind",
   "fault",
   "harm",
 ] as const;
@@ -34,6 +35,7 @@ export const eachFacet = <Value>(make: (name: FacetName) => Value): Readonly<Rec
   maker: make("maker"),
   year: make("year"),
   root: make("root"),
+  kind: make("kind"),
   fault: make("fault"),
   harm: make("harm"),
 });
@@ -50,7 +52,7 @@ const partsOf = (written: readonly (string | undefined)[]) => [
 
 /**
  * Facet values of one case; a case can have several parts and causes. `cause` is whatever was found, in any role; `root`,
- * `fault` (the parts of its root causes), `quote` and `harm` (repairs that did harm) are of finished jobs only.
+ * `kind` (the groups of its root causes), `fault` (their parts), `quote` and `harm` (repairs that did harm) are of finished jobs only.
  */
 export function facetValues(
   kase: Case,
@@ -70,6 +72,7 @@ export function facetValues(
     maker: kase.maker ? [kase.maker] : [],
     year: [kase.received.slice(0, 4)],
     root: [...new Set(roots.map(({ cause }) => cause))],
+    kind: [...new Set(roots.flatMap(({ cause }) => vocabulary.causes.get(cause)?.group ?? []))],
     fault: partsOf(roots.map(({ part }) => part)),
     harm: isOpen ? [] : harmfulRepairs(kase),
   };

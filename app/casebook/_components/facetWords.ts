@@ -1,3 +1,4 @@
+import { groupWord } from "@/app/_components/groupWord";
 import { labelOf } from "@/app/_components/labelOf";
 import { outcomeWord } from "@/app/_components/outcomeWord";
 import { quoteWord } from "@/app/_components/quoteWord";
@@ -15,6 +16,7 @@ export const facetTitles: Readonly<Record<FacetName, string>> = {
   maker: "Maker",
   year: "Year",
   root: "Root cause",
+  kind: "Kind of trouble",
   fault: "Part at fault",
   harm: "Harm done by",
 };
@@ -45,6 +47,8 @@ export function facetWords(vocabulary: Vocabulary, name: FacetName, value: strin
       return labelOf(vocabulary.causes, value);
     case "outcome":
       return outcomeWord(value);
+    case "kind":
+      return groupWord(value);
     case "quote":
       return quoteWord(value);
     case "harm":

@@ -11,7 +11,14 @@ import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { FigureTable } from "./FigureTable";
 import { PlotFigure } from "./PlotFigure";
 import { paretoPlot } from "./paretoPlot";
-import { type CountedBy, casesHref, countedBy, type PatternsQuery, patternsHref } from "./patternsQuery";
+import {
+  byNames,
+  type CountedBy,
+  casesHref,
+  countedBy,
+  type PatternsQuery,
+  patternsHref,
+} from "./patternsQuery";
 
 type Props = Readonly<{
   query: PatternsQuery;
@@ -30,6 +37,7 @@ const mostPart = 0.8;
 
 const names: Readonly<Record<CountedBy, Readonly<{ choice: string; one: string; many: string }>>> = {
   cause: { choice: "Root cause", one: "root cause", many: "root causes" },
+  kind: { choice: "Kind of trouble", one: "kind of trouble", many: "kinds of trouble" },
   part: { choice: "Part at fault", one: "part", many: "parts" },
   family: { choice: "Family", one: "family", many: "families" },
   maker: { choice: "Maker", one: "maker", many: "makers" },
@@ -49,7 +57,7 @@ export function ParetoSection({ query, cases, counts, vocabulary }: Props) {
     <Section title="What brings instruments in" id="causes" aside={sayFew(rows, one, many)}>
       <nav aria-label="Count by" className="unprinted">
         <p className={controls.row}>
-          {(["cause", "part", "family", "maker"] as const).map((by) => (
+          {byNames.map((by) => (
             <Link
               key={by}
               className={controls.plain}
@@ -70,8 +78,8 @@ export function ParetoSection({ query, cases, counts, vocabulary }: Props) {
           caption={
             <>
               Jobs by {one}
-              {rows.length > mostBars ? `, the ${mostBars} commonest of ${rows.length}` : ""}. The line with
-              the diamonds is the running share of all, in 100. A bar opens its cases.{" "}
+              {rows.length > mostBars ? `, the ${mostBars} commonest of ${rows.length}` : ""}. The line beside
+              the bars is the running share of all, in 100. A row opens its cases.{" "}
               {query.by === "maker" || query.by === "family"
                 ? "Counts tell what comes in, not how well it is made."
                 : "A job with two counts under both."}

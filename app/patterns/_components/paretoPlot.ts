@@ -7,14 +7,17 @@ export type ParetoBar = ParetoRow & Readonly<{ label: string; href: string }>;
 /** A row's height leaves room for a finger. */
 export const rowHeight = 46;
 const letter = 15;
-/** The longest bar leaves the line of the running share room beside it. */
-const longestBar = 60;
+/** Two lanes side by side, in hundredths of the width: bars from 0 on, and the running share with a scale of its own. */
+const longestBar = 56;
+const lane = { from: 66, to: 100 } as const;
+const inLane = (share: number) => lane.from + (lane.to - lane.from) * share;
+const laneTicks = [0, 0.5, 1].map(inLane);
 
-/** The Pareto chart: a bar a value, and the running share of all as a line, in 100. */
+/** The Pareto chart: a bar a value, and beside the bars the running share of all as a line, in 100. */
 export function paretoPlot(bars: readonly ParetoBar[], width: number): PlotOptions {
   const most = Math.max(...bars.map(({ count }) => count));
   const length = ({ count }: ParetoBar) => (longestBar * count) / most;
-  const running = (bar: ParetoBar) => 100 * bar.running;
+  const running = (bar: ParetoBar) => inLane(bar.running);
   const y = "value";
   return {
     width,
@@ -26,9 +29,10 @@ export function paretoPlot(bars: readonly ParetoBar[], width: number): PlotOptio
     x: { domain: [0, 100] },
     y: { domain: bars.map(({ value }) => value), axis: null, padding: 0 },
     marks: [
-      gridX([0, 25, 50, 75, 100], { className: styles.grid ?? "", strokeOpacity: 1, ariaHidden: "true" }),
-      axisX([0, 25, 50, 75, 100], {
+      gridX(laneTicks, { className: styles.grid ?? "", strokeOpacity: 1, ariaHidden: "true" }),
+      axisX(laneTicks, {
         anchor: "top",
+        tickFormat: (tick: number) => String(Math.round((100 * (tick - lane.from)) / (lane.to - lane.from))),
         className: styles.scale ?? "",
         label: null,
         ariaHidden: "true",

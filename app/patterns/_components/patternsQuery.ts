@@ -3,8 +3,14 @@ import { type CasebookQuery, casebookHref } from "@/app/casebook/_components/cas
 import type { FacetName } from "@/lib/text/facets";
 
 /** What the Pareto chart counts by, with the facet of the casebook that holds it. */
-export const countedBy = { cause: "root", part: "fault", family: "family", maker: "maker" } as const;
-const byNames = ["cause", "part", "family", "maker"] as const;
+export const countedBy = {
+  cause: "root",
+  kind: "kind",
+  part: "fault",
+  family: "family",
+  maker: "maker",
+} as const;
+export const byNames = ["cause", "kind", "part", "family", "maker"] as const;
 export type CountedBy = (typeof byNames)[number];
 
 const chosen = z.string().min(1).max(80).optional().catch(undefined);

@@ -49,6 +49,7 @@ describe("the facets of a case", () => {
       maker: [],
       year: ["2024"],
       root: [],
+      kind: [],
       fault: [],
       harm: [],
     });
@@ -72,6 +73,7 @@ describe("the facets of a case", () => {
     });
     expect(facetValues(kase, smallVocabulary)).toMatchObject({
       root: ["gummed-oil"],
+      kind: ["dirt"],
       fault: ["piston"],
       harm: ["clean-and-oil", "ease-casing"],
       quote: ["over"],
@@ -100,6 +102,7 @@ describe("the counts beside the facets", () => {
       maker: { Marrowby: 1, Corvane: 1 },
       year: { 2023: 1, 2024: 2 },
       root: { "gummed-oil": 1 },
+      kind: { dirt: 1 },
       fault: {},
       harm: {},
     });
