@@ -1,5 +1,6 @@
 import type { Case } from "../casebook/caseFile";
-import { type FacetName, facetValues } from "../text/facets";
+import { facetCodes, facetValueOf } from "../text/facetCodes";
+import type { FacetName } from "../text/facets";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { type ParetoRow, paretoRows } from "./paretoRows";
 
@@ -17,10 +18,11 @@ export function commonestRoots(
 ): ReadonlyMap<string, readonly ParetoRow[]> {
   const counts = new Map<string, Map<string, number>>();
   for (const kase of cases) {
-    const values = facetValues(kase, vocabulary);
-    for (const value of values[facet]) {
+    const values = facetCodes(kase, vocabulary).flatMap((code) => facetValueOf(code) ?? []);
+    const of = (name: FacetName) => values.flatMap((one) => (one.facet === name ? one.value : []));
+    for (const value of of(facet)) {
       const roots = counts.get(value) ?? new Map<string, number>();
-      for (const root of values.root) roots.set(root, (roots.get(root) ?? 0) + 1);
+      for (const root of of("root")) roots.set(root, (roots.get(root) ?? 0) + 1);
       counts.set(value, roots);
     }
   }

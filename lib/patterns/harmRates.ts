@@ -20,7 +20,7 @@ export type HarmRate = Readonly<{
  * @returns the surest harm first: by the low end of the interval, then by how often it was done, ties by id
  * Source: see `jeffreysInterval`.
  */
-export function harmRates(cases: readonly Case[]): HarmRate[] {
+export function harmRates(cases: Iterable<Case>): HarmRate[] {
   const done = new Map<string, number>();
   const harmed = new Map<string, number>();
   const minutes = new Map<string, number>();

@@ -15,30 +15,31 @@ export type News = Readonly<{
 }>;
 
 const closedOn = ({ closed, received }: Case) => closed ?? received;
-const rootsOf = ({ causes }: Case) => causes.filter(({ role }) => role === "root").map(({ cause }) => cause);
-const repairsOf = ({ path }: Case) => path.filter(isRepairStep).map(({ repair }) => repair);
 
 /**
  * Sorts out what is new: the jobs closed on a day or after it, against all jobs closed before.
  *
  * @param since year-month-day
  */
-export function newSince(cases: readonly Case[], since: string): News {
-  const finished = cases.filter(({ status }) => status === "closed");
-  const later = finished
-    .filter((kase) => closedOn(kase) >= since)
-    .sort((a, b) =>
-      closedOn(a) === closedOn(b) ? (a.id < b.id ? 1 : -1) : closedOn(a) < closedOn(b) ? 1 : -1,
-    );
-  const earlier = finished.filter((kase) => closedOn(kase) < since);
-  const first = (of: (kase: Case) => readonly string[]) => {
-    const known = new Set(earlier.flatMap(of));
-    return [...new Set(later.flatMap(of))].filter((id) => !known.has(id));
-  };
+export function newSince(cases: Iterable<Case>, since: string): News {
+  const later: Case[] = [];
+  const met = { causes: new Set<string>(), repairs: new Set<string>() };
+  const before = { causes: new Set<string>(), repairs: new Set<string>() };
+  for (const kase of cases) {
+    if (kase.status === "open") continue;
+    const isLater = closedOn(kase) >= since;
+    if (isLater) later.push(kase);
+    const { causes, repairs } = isLater ? met : before;
+    for (const { cause, role } of kase.causes) if (role === "root") causes.add(cause);
+    for (const step of kase.path) if (isRepairStep(step)) repairs.add(step.repair);
+  }
+  later.sort((a, b) =>
+    closedOn(a) === closedOn(b) ? (a.id < b.id ? 1 : -1) : closedOn(a) < closedOn(b) ? 1 : -1,
+  );
   return {
     cases: later,
-    causes: first(rootsOf),
-    repairs: first(repairsOf),
+    causes: [...met.causes].filter((id) => !before.causes.has(id)),
+    repairs: [...met.repairs].filter((id) => !before.repairs.has(id)),
     harms: later.filter((kase) => harmfulRepairs(kase).length > 0),
   };
 }

@@ -19,32 +19,42 @@ export type QuoteRecord = Readonly<{
   swallowedMoney: number;
 }>;
 
-const sum = <Item>(items: readonly Item[], of: (item: Item) => number | undefined) =>
-  items.reduce((total, item) => total + (of(item) ?? 0), 0);
-
 /** Adds up what was quoted, what it took, what was charged and what the shop swallowed; jobs still open do not count. */
-export function quoteRecord(cases: readonly Case[]): QuoteRecord {
-  const jobs = cases.filter(({ status }) => status === "closed");
-  const timed = jobs.filter((kase) => quoteStanding(kase) !== undefined);
-  const priced = jobs.filter(({ charge, quoted }) => charge !== undefined && quoted !== undefined);
-  const swallowing = jobs.filter(({ swallowed }) => swallowed !== undefined);
-  const standing = (asked: QuoteStanding) => timed.filter((kase) => quoteStanding(kase) === asked).length;
-  return {
-    jobs: jobs.length,
-    timed: timed.length,
-    standings: {
-      under: standing("under"),
-      held: standing("held"),
-      over: standing("over"),
-      "far-over": standing("far-over"),
-    },
-    quotedMinutes: sum(timed, ({ quoted }) => quoted?.minutes),
-    tookMinutes: sum(timed, ({ minutes }) => minutes),
-    priced: priced.length,
-    quotedPrice: sum(priced, ({ quoted }) => quoted?.price),
-    charged: sum(priced, ({ charge }) => charge),
-    swallowing: swallowing.length,
-    swallowedMinutes: sum(swallowing, ({ swallowed }) => swallowed?.minutes),
-    swallowedMoney: sum(swallowing, ({ swallowed }) => swallowed?.money),
+export function quoteRecord(cases: Iterable<Case>): QuoteRecord {
+  const standings = { under: 0, held: 0, over: 0, "far-over": 0 };
+  const sums = {
+    jobs: 0,
+    timed: 0,
+    quotedMinutes: 0,
+    tookMinutes: 0,
+    priced: 0,
+    quotedPrice: 0,
+    charged: 0,
+    swallowing: 0,
+    swallowedMinutes: 0,
+    swallowedMoney: 0,
   };
+  for (const kase of cases) {
+    const { status, minutes, quoted, charge, swallowed } = kase;
+    if (status === "open") continue;
+    sums.jobs += 1;
+    const standing = quoteStanding(kase);
+    if (standing !== undefined) {
+      standings[standing] += 1;
+      sums.timed += 1;
+      sums.quotedMinutes += quoted?.minutes ?? 0;
+      sums.tookMinutes += minutes ?? 0;
+    }
+    if (charge !== undefined && quoted !== undefined) {
+      sums.priced += 1;
+      sums.quotedPrice += quoted.price;
+      sums.charged += charge;
+    }
+    if (swallowed !== undefined) {
+      sums.swallowing += 1;
+      sums.swallowedMinutes += swallowed.minutes;
+      sums.swallowedMoney += swallowed.money;
+    }
+  }
+  return { ...sums, standings };
 }

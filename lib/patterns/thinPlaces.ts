@@ -23,23 +23,33 @@ export const enoughCases = 3;
  * @param family whose part of the handbook is looked through; the whole where it is undefined
  */
 export function thinPlaces(
-  cases: readonly Case[],
+  cases: Iterable<Case>,
   vocabulary: Vocabulary,
   family: string | undefined,
 ): ThinPlaces {
   const roots = new Map<string, number>();
   const checks = new Set<string>();
   const repairs = new Set<string>();
+  /** Repairs with their results: what one answers, every one answers. */
+  const trials = new Set<string>();
   for (const { status, causes, path } of cases) {
     if (status === "closed") {
       const own = causes.filter(({ role }) => role === "root").map(({ cause }) => cause);
       for (const id of new Set(own)) roots.set(id, (roots.get(id) ?? 0) + 1);
     }
     for (const step of path) {
-      if (isRepairStep(step)) repairs.add(step.repair);
-      // Most steps are a plain check, which answers itself and nothing else.
-      if (isCheckStep(step) && step.where === undefined && step.way === undefined) checks.add(step.check);
-      else for (const id of checksOfStep(step, vocabulary)) checks.add(id);
+      // Most steps are a plain check, which answers itself and nothing else, or a repair seen before.
+      if (isCheckStep(step) && step.where === undefined && step.way === undefined) {
+        checks.add(step.check);
+        continue;
+      }
+      if (isRepairStep(step)) {
+        repairs.add(step.repair);
+        const trial = `${step.repair} ${step.result}`;
+        if (trials.has(trial)) continue;
+        trials.add(trial);
+      }
+      for (const id of checksOfStep(step, vocabulary)) checks.add(id);
     }
   }
   const serves = (entry: Readonly<{ families: readonly string[] }>) =>

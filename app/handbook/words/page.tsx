@@ -46,7 +46,8 @@ export default async function WordsPage({ searchParams }: Props) {
     <main className="page" id="main">
       <EntryHead kind="Words" anchor="causes" title="Words that the cases contradict" synonyms={[]}>
         <span>
-          {judged} of the handbook&apos;s {told} words have {leastCases} cases or more to say about them
+          {judged.toLocaleString("en-GB")} of the handbook&apos;s {told.toLocaleString("en-GB")} words have{" "}
+          {leastCases} cases or more to say about them
         </span>
         <span>{off.length === 1 ? "1 is" : `${off.length} are`} clearly off</span>
       </EntryHead>
@@ -86,8 +87,9 @@ export default async function WordsPage({ searchParams }: Props) {
           Every word stands for a range of shares, half way to the next word on either side. The finished jobs
           with the root cause in which the check was made give the share seen, and with it a range that holds
           the true share 99 times in 100 (Jeffreys). Where the two ranges do not meet the word is clearly off;
-          proposed is the word in whose range the share seen lies, half a job added on either side. Where a
-          word holds, this goes wrong less than four times in a thousand.
+          proposed is the word in whose range the share seen lies, half a job added on either side. Where the
+          true share is the word&apos;s own number this goes wrong less than four times in a thousand; at the
+          very edge of its range up to twenty times.
         </p>
         <p className={styles.prose}>
           Mind that a check is made where something is suspected. The cases tell how it falls out then, not on

@@ -145,10 +145,10 @@ type RootsProps = Readonly<{
 function Roots({ roots, nameOf, hrefOf }: RootsProps) {
   return roots.map(({ value, count }, at) => (
     <span key={value}>
-      {at > 0 ? ", " : ""}
       <a href={hrefOf(value)}>
         {nameOf(value)} ({count})
       </a>
+      {at < roots.length - 1 ? ", " : ""}
     </span>
   ));
 }

@@ -24,8 +24,15 @@ const hours = (minutes: number) => (minutes < 600 ? formatMinutes(minutes) : `${
 /** Whether quotes hold: minutes and money against what was quoted, family by family. */
 export function QuoteSection({ query, cases, vocabulary }: Props) {
   const all = quoteRecord(cases);
+  const byFamily = new Map<string, Case[]>();
+  for (const kase of cases) {
+    const family = familyOf(vocabulary, kase.instrument);
+    const own = byFamily.get(family);
+    if (own) own.push(kase);
+    else byFamily.set(family, [kase]);
+  }
   const rows = listFamilies(vocabulary).flatMap(({ id }) => {
-    const record = quoteRecord(cases.filter(({ instrument }) => familyOf(vocabulary, instrument) === id));
+    const record = quoteRecord(byFamily.get(id) ?? []);
     const href = (quote: string) => casesHref(query, { family: id, quote });
     const hrefs = {
       under: href("under"),

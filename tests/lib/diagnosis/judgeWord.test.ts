@@ -75,5 +75,10 @@ describe("what cases say about a word", () => {
         worst = Math.max(worst, wrong);
       }
     expect(worst).toBeCloseTo(0.00367, 5);
+    // The share at the upper edge of usually, by the same SciPy.
+    let atEdge = 0;
+    for (let seen = 0; seen <= 32; seen += 1)
+      if (judgeWord("usually", seen, 32).kind === "off") atEdge += chance(seen, 32, 0.885);
+    expect(atEdge).toBeCloseTo(0.02005, 5);
   });
 });

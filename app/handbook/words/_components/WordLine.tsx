@@ -23,14 +23,19 @@ export function WordLine({ word: one, vocabulary, isDeclined }: Props) {
         with{" "}
         <Link href={`/handbook/causes/${cause}`} prefetch={false}>
           {labelOf(vocabulary.causes, cause)}
+        </Link>{" "}
+        (
+        <Link href={casebookHref({ words: "", choice: { root: cause } })} prefetch={false}>
+          all its cases
         </Link>
+        )
       </p>
       <p>
         The handbook says <b>{word}</b>; seen in{" "}
-        <Link href={casebookHref({ words: "", choice: { root: cause } })} prefetch={false}>
-          {seen} of {looked} jobs here
-        </Link>
-        . That leaves {Math.round(100 * low)} to {Math.round(100 * high)} in 100, and speaks for{" "}
+        <b>
+          {seen} of {looked}
+        </b>{" "}
+        jobs here. That leaves {Math.round(100 * low)} to {Math.round(100 * high)} in 100, and speaks for{" "}
         <b>{proposed}</b>.
       </p>
       <WordForm
