@@ -4,7 +4,7 @@ import { createElement, type ReactNode } from "react";
 type DomNode = Readonly<{ nodeType: number; textContent: string | null; childNodes: ArrayLike<DomNode> }>;
 type DomElement = DomNode &
   Readonly<{
-    tagName: string;
+    localName: string;
     attributes: ArrayLike<Readonly<{ name: string; value: string }>>;
   }>;
 
@@ -27,15 +27,19 @@ const nameFor = (name: string) =>
  */
 export function svgToReact(node: DomNode, root: Readonly<Record<string, string>> = {}, key = 0): ReactNode {
   if (node.nodeType === textType) return node.textContent;
-  if (!isElement(node) || node.tagName.toLowerCase() === "style") return null;
+  if (!isElement(node) || node.localName === "style") return null;
   const attributes: Record<string, string | number> = { key };
   for (const { name, value } of Array.from(node.attributes)) {
     if (name === "style") Object.assign(attributes, declarations(value));
     else if (name !== "aria-label") attributes[nameFor(name)] = value;
   }
-  if (node.tagName === "a") attributes["aria-label"] = node.textContent ?? "";
+  if (node.localName === "a") attributes["aria-label"] = node.textContent ?? "";
   const children = Array.from(node.childNodes, (child, at) => svgToReact(child, {}, at));
-  return createElement(node.tagName, { ...attributes, ...root }, ...(children.length > 0 ? [children] : []));
+  return createElement(
+    node.localName,
+    { ...attributes, ...root },
+    ...(children.length > 0 ? [children] : []),
+  );
 }
 
 /** `mix-blend-mode: multiply; fill: red` as attributes of these names. */
