@@ -1,11 +1,11 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
-import { dirname, join } from "node:path";
+import { dirname } from "node:path";
 import { declineWord } from "@/lib/casebook/keeping/declineWord";
 import { diskFault } from "@/lib/casebook/keeping/diskFault";
-import { readKept } from "@/lib/casebook/keeping/readKept";
+import { loadDeclinedWords } from "@/lib/casebook/keeping/loadDeclinedWords";
 import { reviseWord } from "@/lib/casebook/keeping/reviseWord";
-import { type DeclinedWords, declinedFile, readDeclinedWords } from "@/lib/vocabulary/declinedWords";
+import type { DeclinedWords } from "@/lib/vocabulary/declinedWords";
 import type { WordChange } from "@/lib/vocabulary/wordChange";
 import { openShop } from "./openShop";
 import { getShop } from "./shop";
@@ -16,8 +16,7 @@ export type SettledWord = "taken" | "declined" | "moved" | "busy" | "broken" | "
 /** The changes of words that were decided against. */
 export async function getDeclinedWords(): Promise<DeclinedWords> {
   await getShop();
-  const content = globalThis.benchloreShop?.folders.content ?? "";
-  return readDeclinedWords(readKept({ file: declinedFile, path: join(content, declinedFile) }).text);
+  return loadDeclinedWords(globalThis.benchloreShop?.folders.content ?? "");
 }
 
 /** Takes a word over into the handbook's file and the running shop, or remembers that it stays. */

@@ -4,6 +4,8 @@ import controls from "@/app/_components/controls.module.css";
 import { labelOf } from "@/app/_components/labelOf";
 import { StateNote } from "@/app/_components/StateNote";
 import { getShop } from "@/app/_data/shop";
+import { LessonTried } from "@/app/handbook/_components/LessonTried";
+import { lessonStandings } from "@/lib/casebook/lessonStandings";
 import { newestFirst } from "@/lib/casebook/newestFirst";
 import { monthBefore } from "@/lib/patterns/monthBefore";
 import { narrowCases } from "@/lib/text/narrowCases";
@@ -91,6 +93,7 @@ export default async function PatternsPage({
               />
               <QuoteSection query={query} cases={kept} vocabulary={vocabulary} />
               <HarmSection query={query} cases={kept} vocabulary={vocabulary} />
+              <LessonTried cases={kept} standings={lessonStandings(casebook.cases.values())} />
             </>
           )}
           <NewsSection

@@ -7,7 +7,7 @@ import { type RunningApp, startApp } from "./server";
 
 let app: RunningApp;
 beforeAll(async () => {
-  app = await startApp(3198);
+  app = await startApp(3450);
 });
 afterAll(async () => {
   await app.stop();
@@ -197,9 +197,22 @@ describe("The words of the handbook beside the cases", () => {
 
   it("are not changed by a foreign page", async () => {
     const page = await open("/handbook/words", { javaScriptEnabled: false });
+    // The very form that the page would send, action and all.
+    const sent = await page
+      .locator("main form")
+      .first()
+      .locator("input")
+      .evaluateAll((inputs) =>
+        Object.fromEntries(
+          inputs.flatMap((input) =>
+            input instanceof HTMLInputElement ? [[input.name, input.value] as const] : [],
+          ),
+        ),
+      );
+    expect(sent).toMatchObject({ cause: "dry-or-wrong-oil", check: "ask-oil" });
     const answer = await page.request.post(`${app.address}/handbook/words`, {
       headers: { Origin: "http://elsewhere.example" },
-      multipart: { wish: "take", cause: "dry-or-wrong-oil" },
+      multipart: { ...sent, wish: "take" },
     });
     expect(answer.status()).toBe(403);
     expect(readFileSync(pistons(), "utf8")).toBe(before);

@@ -1,9 +1,10 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { declineWord } from "@/lib/casebook/keeping/declineWord";
 import { realDisk } from "@/lib/casebook/keeping/disk";
 import { editFile } from "@/lib/casebook/keeping/editFile";
+import { loadDeclinedWords } from "@/lib/casebook/keeping/loadDeclinedWords";
 import { reviseWord } from "@/lib/casebook/keeping/reviseWord";
 import { readDeclinedWords } from "@/lib/vocabulary/declinedWords";
 import type { WordChange } from "@/lib/vocabulary/wordChange";
@@ -88,6 +89,16 @@ describe("remembering that a word stays", () => {
     expect(declineWord(change, folder, { mark: "a" })).toBe("saved");
     expect(declineWord(change, folder, { mark: "b" })).toBe("saved");
     expect(readDeclinedWords(read(folder)).declined).toEqual([change]);
+  });
+
+  it("is read back; without a file there is none, and one that cannot be opened is said", () => {
+    const folder = temporaryFolder();
+    expect(loadDeclinedWords(folder)).toEqual({ declined: [], problems: [] });
+    declineWord(change, folder, { mark: "a" });
+    expect(loadDeclinedWords(folder)).toEqual({ declined: [change], problems: [] });
+    const other = temporaryFolder();
+    symlinkSync(join(folder, "declined-words.yaml"), join(other, "declined-words.yaml"));
+    expect(loadDeclinedWords(other).problems[0]?.received).toContain("cannot be opened");
   });
 
   it("leaves a list that cannot be read, or not be added to, as it is", () => {
