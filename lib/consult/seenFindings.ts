@@ -1,4 +1,5 @@
 import type { Case } from "../casebook/caseFile";
+import { rootCauses } from "../casebook/rootCauses";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { isFinished } from "./isFinished";
 import { outcomesOf } from "./outcomesOf";
@@ -19,8 +20,7 @@ export function seenFindings(
   const seen = new Map<string, Map<string, Map<string, number>>>();
   for (const kase of cases) {
     if (!isFinished(kase)) continue;
-    const roots = kase.causes.filter(({ role }) => role === "root").map(({ cause }) => cause);
-    for (const root of new Set(roots)) {
+    for (const root of rootCauses(kase)) {
       const keys = seen.get(root) ?? new Map<string, Map<string, number>>();
       seen.set(root, keys);
       for (const [key, outcome] of outcomesOf(kase, vocabulary)) {

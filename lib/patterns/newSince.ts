@@ -1,5 +1,6 @@
 import type { Case } from "../casebook/caseFile";
 import { harmfulRepairs } from "../casebook/harmfulRepairs";
+import { rootCauses } from "../casebook/rootCauses";
 import { isRepairStep } from "../casebook/step";
 
 /** What finished jobs brought since a day that no job before had. */
@@ -30,7 +31,7 @@ export function newSince(cases: Iterable<Case>, since: string): News {
     const isLater = closedOn(kase) >= since;
     if (isLater) later.push(kase);
     const { causes, repairs } = isLater ? met : before;
-    for (const { cause, role } of kase.causes) if (role === "root") causes.add(cause);
+    for (const cause of rootCauses(kase)) causes.add(cause);
     for (const step of kase.path) if (isRepairStep(step)) repairs.add(step.repair);
   }
   later.sort((a, b) =>

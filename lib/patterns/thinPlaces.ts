@@ -1,4 +1,5 @@
 import type { Case } from "../casebook/caseFile";
+import { rootCauses } from "../casebook/rootCauses";
 import { isCheckStep, isRepairStep } from "../casebook/step";
 import { checksOfStep } from "../study/checksOfStep";
 import { appliesTo } from "../vocabulary/appliesTo";
@@ -34,8 +35,7 @@ export function thinPlaces(
   const trials = new Set<string>();
   for (const { status, causes, path } of cases) {
     if (status === "closed") {
-      const own = causes.filter(({ role }) => role === "root").map(({ cause }) => cause);
-      for (const id of new Set(own)) roots.set(id, (roots.get(id) ?? 0) + 1);
+      for (const id of rootCauses({ causes })) roots.set(id, (roots.get(id) ?? 0) + 1);
     }
     for (const step of path) {
       // Most steps are a plain check, which answers itself and nothing else, or a repair seen before.

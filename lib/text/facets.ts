@@ -3,6 +3,7 @@ import type { Case } from "../casebook/caseFile";
 import { harmfulRepairs } from "../casebook/harmfulRepairs";
 import { parsePartRef } from "../casebook/partRef";
 import { quoteStanding } from "../casebook/quoteStanding";
+import { rootCauses } from "../casebook/rootCauses";
 import { isCheckStep, isRepairStep } from "../casebook/step";
 import { familyOf } from "../vocabulary/familyOf";
 import type { Vocabulary } from "../vocabulary/vocabulary";
@@ -71,7 +72,7 @@ export function facetValues(
     quote: [quoteStanding(kase) ?? []].flat(),
     maker: kase.maker ? [kase.maker] : [],
     year: [kase.received.slice(0, 4)],
-    root: [...new Set(roots.map(({ cause }) => cause))],
+    root: isOpen ? [] : rootCauses(kase),
     kind: [...new Set(roots.flatMap(({ cause }) => vocabulary.causes.get(cause)?.group ?? []))],
     fault: partsOf(roots.map(({ part }) => part)),
     harm: isOpen ? [] : harmfulRepairs(kase),
