@@ -7,6 +7,7 @@ import { rootCauses } from "../casebook/rootCauses";
 import { isCheckStep, isRepairStep } from "../casebook/step";
 import { familyOf } from "../vocabulary/familyOf";
 import type { Vocabulary } from "../vocabulary/vocabulary";
+import { rememberWords } from "./rememberWords";
 
 /** The ways in which the casebook can be narrowed down. */
 export const facetNames = [
@@ -47,8 +48,9 @@ const chosen = z.string().max(80).optional().catch(undefined);
 export const facetChoiceSchema = z.object(eachFacet(() => chosen));
 export type FacetChoice = Readonly<Partial<Record<FacetName, string>>>;
 
+const partOf = rememberWords((written) => parsePartRef(written)?.part ?? null);
 const partsOf = (written: readonly (string | undefined)[]) => [
-  ...new Set(written.flatMap((text) => (text && parsePartRef(text)?.part) || [])),
+  ...new Set(written.flatMap((text) => (text && partOf(text)) || [])),
 ];
 
 /**

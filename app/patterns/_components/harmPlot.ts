@@ -10,7 +10,9 @@ const letter = 15;
 /** How often each repair did harm, a point, and between which rates that leaves it, a caliper; in 100. */
 export function harmPlot(rows: readonly HarmRow[], width: number): PlotOptions {
   const y = "repair";
-  const ticks = [0, 25, 50, 75, 100];
+  // To the next quarter past the widest jaw.
+  const end = 25 * Math.ceil(4 * Math.max(...rows.map(({ high }) => high)));
+  const ticks = Array.from({ length: end / 25 + 1 }, (_, at) => 25 * at);
   const jaw = (end: "low" | "high") =>
     tickX(rows, {
       x: (row: HarmRow) => 100 * row[end],
@@ -26,7 +28,7 @@ export function harmPlot(rows: readonly HarmRow[], width: number): PlotOptions {
     marginBottom: 14,
     marginLeft: 8,
     marginRight: 24,
-    x: { domain: [0, 100] },
+    x: { domain: [0, end] },
     y: { domain: rows.map(({ repair }) => repair), axis: null, padding: 0 },
     marks: [
       gridX(ticks, { className: styles.grid ?? "", strokeOpacity: 1, ariaHidden: "true" }),
@@ -63,7 +65,7 @@ export function harmPlot(rows: readonly HarmRow[], width: number): PlotOptions {
       }),
       barX(rows, {
         x1: 0,
-        x2: 100,
+        x2: end,
         y,
         className: styles.hit ?? "",
         href: "href",
