@@ -50,7 +50,9 @@ describe("a plot", () => {
     const widths = [...drawn.matchAll(/<rect[^>]* width="([\d.]+)"/g)].map(([, width]) => Number(width));
     // Two bars and two rows to press; 400 wide less margins of 2 and 24 leaves 374, of which the longest bar takes .56.
     expect(widths.map(Math.round)).toEqual([209, 70, 374, 374]);
-    const places = [...drawn.matchAll(/<path[^>]* transform="translate\(([\d.]+),/g)].map(([, x]) => Number(x));
+    const places = [...drawn.matchAll(/<path[^>]* transform="translate\(([\d.]+),/g)].map(([, x]) =>
+      Number(x),
+    );
     // Three quarters of the way from .66 to 1 of 374, and all of it, each past the margin of 2.
     expect(places.slice(-2).map(Math.round)).toEqual([344, 376]);
   });
