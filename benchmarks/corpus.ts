@@ -19,6 +19,8 @@ const syllables = [
 const days = { first: Date.UTC(2015, 0, 5), span: 3800, longestJob: 14 } as const;
 const dayMs = 86_400_000;
 const pricePerMinute = 1.2;
+/** One job in so many is one in which the repair did harm. Chosen. */
+const jobsAHarm = 40;
 
 /**
  * Writes case files such as a shop would have, out of the vocabulary's own words. The same seed gives the same bytes,
@@ -61,6 +63,9 @@ function writeOne(number: number, vocabulary: Vocabulary, random: Random): Corpu
   const path = [...job.checks, job.repair];
   const minutes = path.reduce((sum, step) => sum + step.minutes, 0);
   const part = job.repair.part;
+  const usual = vocabulary.repairs.get(job.repair.repair)?.minutes.usual ?? job.repair.minutes;
+  const quoted = minutes - job.repair.minutes + usual;
+  const didHarm = number % jobsAHarm === 0;
   const fields = {
     id,
     title: words.title,
@@ -76,8 +81,11 @@ function writeOne(number: number, vocabulary: Vocabulary, random: Random): Corpu
     causes: [{ cause: job.cause.id, ...(part ? { part } : {}), role: "root" }],
     outcome: random.chance(0.9) ? "fixed" : "improved",
     minutes,
+    quoted: { minutes: quoted, price: Math.round(quoted * pricePerMinute * 100) / 100 },
     charge: Math.round(minutes * pricePerMinute * 100) / 100,
-    harms: [],
+    harms: didHarm
+      ? [{ repair: job.repair.repair, what: "It took harm.", minutes: usual, paidBy: "shop" }]
+      : [],
     lessons: words.lessons,
   };
   return { file: `${id}.md`, text: writeCase(fields, words.story) };

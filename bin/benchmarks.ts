@@ -7,6 +7,7 @@ import { benchEngine } from "@/benchmarks/engine";
 import { benchLoad } from "@/benchmarks/load";
 import { readMemory } from "@/benchmarks/measure";
 import { benchMemory } from "@/benchmarks/memory";
+import { benchPatterns } from "@/benchmarks/patterns";
 import { seedRandom } from "@/benchmarks/random";
 import type { Result } from "@/benchmarks/result";
 import { benchFillSearch, benchSearch } from "@/benchmarks/search";
@@ -67,9 +68,11 @@ function run(count: number, vocabulary: Vocabulary): readonly Result[] {
   const consulting = benchConsult(bench, strangers);
   say(count, "searching");
   const searching = benchSearch(casebook, bench.text, strangers, seedRandom(seed));
+  say(count, "counting patterns");
+  const counting = benchPatterns(casebook, vocabulary);
   say(count, "taking cases in");
   const adding = benchAddCase(bench, strangers);
-  return [...loading, ...building, filling, ...consulting, ...searching, ...adding, ...memory];
+  return [...loading, ...building, filling, ...consulting, ...searching, ...counting, ...adding, ...memory];
 }
 
 /** The results as a Markdown table, a row a kind of work and a column a size. */

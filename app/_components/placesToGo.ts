@@ -6,5 +6,6 @@ export const placesToGo = [
   { href: "/handbook", label: "Handbook" },
   { href: "/gauges", label: "Gauges" },
   { href: "/study", label: "Study" },
+  { href: "/patterns", label: "Patterns" },
   { href: "/add", label: "Add a case" },
 ] as const;

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import controls from "@/app/_components/controls.module.css";
+import { groupWord } from "@/app/_components/groupWord";
 import { RiskMark } from "@/app/_components/RiskMark";
 import { Section } from "@/app/_components/Section";
 import { getShop } from "@/app/_data/shop";
@@ -13,7 +14,6 @@ import styles from "./page.module.css";
 export const metadata: Metadata = { title: "Handbook" };
 
 const riskClasses = [0, 1, 2, 3, 4];
-const sayGroup = (group: string) => group.charAt(0).toUpperCase() + group.slice(1).replaceAll("-", " ");
 const sayCases = (count: number) => (count === 0 ? "" : `${count} ${count === 1 ? "case" : "cases"}`);
 
 /** The handbook's contents: causes by what they come of, checks and repairs by what they put at stake, cautions; whole or for one family. */
@@ -45,6 +45,9 @@ export default async function HandbookPage({
             {label} <span className="soft">{count}</span>
           </a>
         ))}
+        <Link href="/handbook/words" prefetch={false}>
+          Words that the cases contradict
+        </Link>
       </nav>
       <nav aria-label="Families" className={`${controls.row} ${styles.families}`}>
         <Link className={controls.plain} href="/handbook" aria-current={family ? undefined : "true"}>
@@ -66,7 +69,7 @@ export default async function HandbookPage({
           {[...new Set(causes.map(({ group }) => group))].map((group) => (
             <EntryList
               key={group}
-              title={sayGroup(group)}
+              title={groupWord(group)}
               entries={causes
                 .filter((cause) => cause.group === group)
                 .map(({ id, label }) => ({

@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { existsSync } from "node:fs";
 import { type ContentFolders, contentFolders } from "../casebook/contentFolder";
+import { loadDeclinedWords } from "../casebook/keeping/loadDeclinedWords";
 import { type Casebook, loadCasebook } from "../casebook/loadCasebook";
 import { readSettings } from "../casebook/settings/readSettings";
 import { snapshotPlace } from "../casebook/snapshot/snapshotPlace";
@@ -31,6 +32,11 @@ export function openBench(environment: Readonly<Record<string, string | undefine
       indexText: (cases, words) => loadTextIndex(cases, words, place),
       learn: (cases, teaching) => loadLearned(cases, teaching, place),
     }),
-    problems: [...problems, ...casebook.problems, ...readSettings(folders.content).problems],
+    problems: [
+      ...problems,
+      ...casebook.problems,
+      ...readSettings(folders.content).problems,
+      ...loadDeclinedWords(folders.content).problems,
+    ],
   };
 }

@@ -1,4 +1,5 @@
 import type { Case } from "../casebook/caseFile";
+import { harmfulRepairs } from "../casebook/harmfulRepairs";
 import { isRepairStep, type RepairStep } from "../casebook/step";
 
 /** How a repair went in one case: its result when it was last done, and whether it did harm at any time. */
@@ -9,6 +10,6 @@ export function repairResults({ path, harms }: Pick<Case, "path" | "harms">, rep
   const results = path.filter(isRepairStep).flatMap((step) => (step.repair === repair ? step.result : []));
   return {
     last: results.at(-1),
-    didHarm: results.includes("harm") || harms.some((harm) => harm.repair === repair),
+    didHarm: harmfulRepairs({ path, harms }).includes(repair),
   };
 }

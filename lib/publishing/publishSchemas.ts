@@ -10,6 +10,7 @@ import { partSchema } from "../vocabulary/part";
 import { readingWordsSchema } from "../vocabulary/readingWords";
 import { repairSchema } from "../vocabulary/repair";
 import type { Vocabulary } from "../vocabulary/vocabulary";
+import { wordChangeSchema } from "../vocabulary/wordChange";
 
 /**
  * The content's schemas as JSON Schema 2020-12, by file name, so that an editor completes and checks what is written.
@@ -41,6 +42,7 @@ export function publishSchemas(vocabulary: Vocabulary): ReadonlyMap<string, obje
     ["cautions", list(cautionSchema)],
     ["reading", publish(readingWordsSchema)],
     ["weights", publish(opinionWeightsSchema)],
+    ["declined-words", list(wordChangeSchema)],
   ]);
 }
 

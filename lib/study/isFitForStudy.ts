@@ -1,6 +1,6 @@
 import type { Case } from "../casebook/caseFile";
+import { rootCauses } from "../casebook/rootCauses";
 import { isRepairStep } from "../casebook/step";
-import { rootCauses } from "./rootCauses";
 import { stepsBeforeCure } from "./stepsBeforeCure";
 
 /** Fewer checks before the cure leave nothing to work out. Chosen. */

@@ -1,7 +1,7 @@
 import type { Case } from "../casebook/caseFile";
+import { rootCauses } from "../casebook/rootCauses";
 import { isRepairStep, type RepairStep } from "../casebook/step";
 import type { Vocabulary } from "../vocabulary/vocabulary";
-import { rootCauses } from "./rootCauses";
 
 /** The repair that an apprentice would do, beside what was done and what the handbook says of it. */
 export type RepairJudged = Readonly<{

@@ -1,9 +1,9 @@
 import type { Case } from "../casebook/caseFile";
 import { formatPartRef } from "../casebook/partRef";
+import { rootCauses } from "../casebook/rootCauses";
 import type { Step } from "../casebook/step";
 import type { Bench } from "../consult/bench";
 import type { Finding } from "../consult/finding";
-import { rootCauses } from "./rootCauses";
 import { studyEvidence } from "./studyEvidence";
 import { type TypicalOutcome, typicalOutcome } from "./typicalOutcome";
 

@@ -1,4 +1,5 @@
 import type { Case } from "../casebook/caseFile";
+import { rootCauses } from "../casebook/rootCauses";
 import type { Bench } from "../consult/bench";
 import { withoutCase } from "../consult/withoutCase";
 import type { Posterior } from "../diagnosis/posterior";
@@ -8,7 +9,6 @@ import { type CheckTooSoon, checksTooSoon } from "./checksTooSoon";
 import { judgeRepair, type RepairJudged } from "./judgeRepair";
 import { plannedAsks } from "./plannedAsks";
 import { recordedAsks } from "./recordedAsks";
-import { rootCauses } from "./rootCauses";
 import { type PathScore, scorePath } from "./scorePath";
 import { type WalkedCheck, walkStudy } from "./walkStudy";
 import { type EnoughKnown, whenEnough } from "./whenEnough";

@@ -31,7 +31,10 @@ export function searchCases(
   { words, choice, most = 50 }: SearchQuery,
 ): FoundCases {
   const hits = words.trim() === "" ? listAll(casebook) : findHits(casebook, index, words);
-  const { kept, facets } = narrowCases(hits, choice, (hit) => hit.case);
+  const { kept, facets } = narrowCases(hits, choice, {
+    caseOf: (hit) => hit.case,
+    vocabulary: index.search.vocabulary,
+  });
   return {
     total: kept.length,
     facets,

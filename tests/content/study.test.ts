@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Case } from "@/lib/casebook/caseFile";
+import { rootCauses } from "@/lib/casebook/rootCauses";
 import { openBench } from "@/lib/consult/openBench";
 import { withoutCase } from "@/lib/consult/withoutCase";
 import { brierScore } from "@/lib/study/brierScore";
@@ -9,7 +10,6 @@ import { leadingCause } from "@/lib/study/leadingCause";
 import { legalAsks } from "@/lib/study/legalAsks";
 import { openForStudy } from "@/lib/study/openForStudy";
 import { plannedAsks } from "@/lib/study/plannedAsks";
-import { rootCauses } from "@/lib/study/rootCauses";
 import { scorePath } from "@/lib/study/scorePath";
 import { studyBelief } from "@/lib/study/studyBelief";
 import { studyEvidence } from "@/lib/study/studyEvidence";

@@ -1,9 +1,9 @@
 import Link from "next/link";
-import { type FacetName, facetNames } from "@/lib/text/facets";
+import type { FacetName } from "@/lib/text/facets";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { type CasebookQuery, casebookHref, chooseFacet } from "./casebookQuery";
 import styles from "./Facets.module.css";
-import { facetTitles, facetWords } from "./facetWords";
+import { facetTitles, facetWords, listedFacets } from "./facetWords";
 
 type Counts = Readonly<Record<FacetName, ReadonlyMap<string, number>>>;
 type Props = Readonly<{ query: CasebookQuery; counts: Counts; vocabulary: Vocabulary }>;
@@ -15,7 +15,7 @@ const shownFirst = 6;
 export function Facets({ query, counts, vocabulary }: Props) {
   return (
     <>
-      {facetNames.map((name) => {
+      {listedFacets.map((name) => {
         const values = [...counts[name]]
           .map(([value, count]) => ({ value, count, words: facetWords(vocabulary, name, value) }))
           .sort(name === "year" ? byYear : byCount);

@@ -1,43 +1,51 @@
 import Link from "next/link";
 import { labelOf } from "@/app/_components/labelOf";
+import type { JudgedTell } from "@/lib/consult/judgeTells";
 import type { CheckTells, TellTale } from "@/lib/consult/tellTales";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
+import { SeenHere } from "./SeenHere";
 import styles from "./TellTaleTable.module.css";
 
-type Props = Readonly<{ told: readonly CheckTells[]; vocabulary: Vocabulary }>;
+type Props = Readonly<{
+  told: readonly CheckTells[];
+  /** The same words beside the cases. */
+  judged: readonly JudgedTell[];
+  vocabulary: Vocabulary;
+}>;
 
 const shownFirst = 8;
 
 /** What each check tells of a cause, both ways, in words. */
-export function TellTaleTable({ told, vocabulary }: Props) {
-  const rest = told.slice(shownFirst);
+export function TellTaleTable({ told, ...rest }: Props) {
+  const less = told.slice(shownFirst);
   return (
     <>
-      <Table told={told.slice(0, shownFirst)} vocabulary={vocabulary} label="The most telling checks" />
-      {rest.length > 0 ? (
+      <Table {...rest} told={told.slice(0, shownFirst)} label="The most telling checks" />
+      {less.length > 0 ? (
         <details className={styles.more}>
-          <summary>{rest.length} checks that tell less</summary>
-          <Table told={rest} vocabulary={vocabulary} label="Checks that tell less" />
+          <summary>{less.length} checks that tell less</summary>
+          <Table {...rest} told={less} label="Checks that tell less" />
         </details>
       ) : null}
     </>
   );
 }
 
-function Table({ told, vocabulary, label }: Props & Readonly<{ label: string }>) {
+function Table({ told, judged, vocabulary, label }: Props & Readonly<{ label: string }>) {
   return (
     <table className={styles.table} aria-label={label}>
       <thead>
         <tr>
           <th scope="col">Found</th>
-          <th scope="col">With this cause</th>
+          <th scope="col">Handbook says</th>
+          <th scope="col">Seen here</th>
           <th scope="col">What it says</th>
         </tr>
       </thead>
       {told.map(({ check, others, tells }) => (
         <tbody key={`${check} ${others}`}>
           <tr>
-            <th scope="rowgroup" colSpan={3} className={styles.check}>
+            <th scope="rowgroup" colSpan={4} className={styles.check}>
               <Link href={`/handbook/checks/${check}`} prefetch={false}>
                 {labelOf(vocabulary.checks, check)}
               </Link>
@@ -48,6 +56,13 @@ function Table({ told, vocabulary, label }: Props & Readonly<{ label: string }>)
             <tr key={tell.outcome}>
               <td>{outcomeLabel(vocabulary, check, tell.outcome)}</td>
               <td>{tell.often}</td>
+              <td>
+                <SeenHere
+                  judged={judged.find(
+                    (one) => one.check === check && one.others === others && one.outcome === tell.outcome,
+                  )}
+                />
+              </td>
               <td data-says={says(tell)}>{saysWords[says(tell)]}</td>
             </tr>
           ))}

@@ -25,7 +25,7 @@ const holderSchema = z.object({ pid: z.int().positive(), host: z.string() });
  * @returns undefined where another program held it all the while that was waited
  */
 export function lockCase(
-  { revisions }: KeepingPlace,
+  { revisions }: Pick<KeepingPlace, "revisions">,
   { disk, mark }: Readonly<{ disk: Disk; mark: string }>,
 ): CaseLock | undefined {
   const path = (number: number) => join(revisions, `${number}.lock`);

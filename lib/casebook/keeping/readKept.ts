@@ -15,7 +15,7 @@ const missing: KeptFile = { bytes: Buffer.alloc(0), text: "", hash: noFile, chan
  * @returns a file that is not there as an empty one with the hash `noFile`
  * @throws what the disk throws, and `EACCES` for a link to elsewhere
  */
-export function readKept({ path, file }: KeepingPlace): KeptFile {
+export function readKept({ path, file }: Pick<KeepingPlace, "path" | "file">): KeptFile {
   try {
     const status = lstatSync(path);
     if (!status.isFile()) {

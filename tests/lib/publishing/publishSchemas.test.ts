@@ -27,6 +27,7 @@ describe("the published schemas", () => {
       "cautions",
       "reading",
       "weights",
+      "declined-words",
     ]);
     for (const schema of schemas.values()) {
       expect(schema).toHaveProperty("$schema", "https://json-schema.org/draft/2020-12/schema");

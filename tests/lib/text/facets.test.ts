@@ -1,8 +1,11 @@
 import { describe, expect, it } from "vitest";
+import type { Case } from "@/lib/casebook/caseFile";
 import { type FacetChoice, facetChoiceSchema, facetValues } from "@/lib/text/facets";
 import { narrowCases } from "@/lib/text/narrowCases";
 import { makeCase } from "@/tests/fixtures/makeCase";
+import { smallVocabulary } from "@/tests/fixtures/smallVocabulary";
 
+const way = { caseOf: (kase: Case) => kase, vocabulary: smallVocabulary };
 const gummed = { cause: "gummed-oil", role: "root" };
 const closed = { status: "closed", outcome: "fixed" };
 const cases = [
@@ -28,7 +31,7 @@ const cases = [
     ],
   }),
 ];
-const narrow = (choice: FacetChoice) => narrowCases(cases, choice, (kase) => kase);
+const narrow = (choice: FacetChoice) => narrowCases(cases, choice, way);
 const counts = (choice: FacetChoice) =>
   Object.fromEntries(
     Object.entries(narrow(choice).facets).map(([name, map]) => [name, Object.fromEntries(map)]),
@@ -36,13 +39,44 @@ const counts = (choice: FacetChoice) =>
 
 describe("the facets of a case", () => {
   it("name each part, cause and year once, whatever its number or role", () => {
-    expect(cases.map(facetValues)[2]).toEqual({
+    expect(cases.map((kase) => facetValues(kase, smallVocabulary))[2]).toEqual({
+      family: ["euphonium"],
       instrument: ["euphonium"],
       part: ["valve", "piston"],
       cause: ["gummed-oil"],
       outcome: ["open"],
+      quote: [],
       maker: [],
       year: ["2024"],
+      root: [],
+      kind: [],
+      fault: [],
+      harm: [],
+    });
+  });
+
+  it("tell of a finished job what was at the root of it, on which part, what did harm and how the quote held", () => {
+    const kase = makeCase({
+      id: "d",
+      ...closed,
+      minutes: 90,
+      quoted: { minutes: 60, price: 50 },
+      causes: [
+        { cause: "gummed-oil", part: "piston 2", role: "root" },
+        { cause: "casing-dented", part: "casing 2", role: "contributing" },
+      ],
+      path: [
+        { repair: "clean-and-oil", part: "valve 2", result: "harm" },
+        { repair: "ease-casing", result: "fixed" },
+      ],
+      harms: [{ repair: "ease-casing", what: "Scored.", paidBy: "shop" }],
+    });
+    expect(facetValues(kase, smallVocabulary)).toMatchObject({
+      root: ["gummed-oil"],
+      kind: ["dirt"],
+      fault: ["piston"],
+      harm: ["clean-and-oil", "ease-casing"],
+      quote: ["over"],
     });
   });
 
@@ -59,12 +93,18 @@ describe("the facets of a case", () => {
 describe("the counts beside the facets", () => {
   it("count every case once a value where nothing is chosen", () => {
     expect(counts({})).toEqual({
+      family: { cornet: 2, euphonium: 1 },
       instrument: { cornet: 2, euphonium: 1 },
       part: { valve: 1, piston: 1 },
       cause: { "gummed-oil": 2 },
       outcome: { fixed: 2, open: 1 },
+      quote: {},
       maker: { Marrowby: 1, Corvane: 1 },
       year: { 2023: 1, 2024: 2 },
+      root: { "gummed-oil": 1 },
+      kind: { dirt: 1 },
+      fault: {},
+      harm: {},
     });
   });
 

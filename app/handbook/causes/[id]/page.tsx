@@ -7,12 +7,15 @@ import { RiskMark } from "@/app/_components/RiskMark";
 import { Section } from "@/app/_components/Section";
 import { getShop } from "@/app/_data/shop";
 import { lessonStandings } from "@/lib/casebook/lessonStandings";
+import { judgeTells } from "@/lib/consult/judgeTells";
+import { seenFindings } from "@/lib/consult/seenFindings";
 import { tellTales } from "@/lib/consult/tellTales";
 import { Bearing } from "../../_components/Bearing";
 import { casesWithCause } from "../../_components/casesWith";
 import styles from "../../_components/Entry.module.css";
 import { EntryHead } from "../../_components/EntryHead";
 import { LessonTried } from "../../_components/LessonTried";
+import { SeenNote } from "../../_components/SeenNote";
 import { TellTaleTable } from "../../_components/TellTaleTable";
 
 type Props = Readonly<{ params: Promise<{ id: string }> }>;
@@ -34,6 +37,7 @@ export default async function CausePage({ params }: Props) {
   const cause = vocabulary.causes.get((await params).id);
   if (!cause) notFound();
   const cases = casesWithCause(casebook, cause.id);
+  const judged = judgeTells(cause, seenFindings(cases, vocabulary).get(cause.id));
   const takenForIt = [...vocabulary.causes.values()].filter(({ mistakenFor }) =>
     mistakenFor.includes(cause.id),
   );
@@ -70,7 +74,8 @@ export default async function CausePage({ params }: Props) {
             title="What tells of it"
             aside="the most telling checks first; cases count with the handbook"
           >
-            <TellTaleTable told={tellTales(cause, bench)} vocabulary={vocabulary} />
+            <TellTaleTable told={tellTales(cause, bench)} judged={judged} vocabulary={vocabulary} />
+            <SeenNote judged={judged} />
           </Section>
           <p className={styles.source}>Source: {cause.source}.</p>
         </div>

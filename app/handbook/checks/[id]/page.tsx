@@ -7,7 +7,10 @@ import { RiskMark } from "@/app/_components/RiskMark";
 import { Section } from "@/app/_components/Section";
 import { getShop } from "@/app/_data/shop";
 import { isCheckStep } from "@/lib/casebook/step";
+import { countOutcomes } from "@/lib/consult/countOutcomes";
+import { judgeTells } from "@/lib/consult/judgeTells";
 import { outcomeTells } from "@/lib/consult/outcomeTells";
+import { seenFindings } from "@/lib/consult/seenFindings";
 import { Bearing } from "../../_components/Bearing";
 import { Cautions } from "../../_components/Cautions";
 import { casesWithCheck } from "../../_components/casesWith";
@@ -28,6 +31,11 @@ export default async function CheckPage({ params }: Props) {
   const check = vocabulary.checks.get((await params).id);
   if (!check) notFound();
   const cases = casesWithCheck(casebook, check);
+  const seen = seenFindings(cases, vocabulary);
+  const judged = [...vocabulary.causes.values()]
+    .filter(({ findings }) => check.id in findings)
+    .flatMap((cause) => judgeTells(cause, seen.get(cause.id)))
+    .filter((one) => one.check === check.id && !one.others);
   const outcome = (id: string) => check.outcomes.find((one) => one.id === id)?.label ?? id;
   return (
     <main className="page" id="main">
@@ -63,9 +71,14 @@ export default async function CheckPage({ params }: Props) {
           ) : null}
           <Section
             title="What it can find"
-            aside="the causes that each finding speaks for and against, and how often it goes with them"
+            aside="the causes that each finding speaks for and against, and how often it goes with them: by the handbook, and here"
           >
-            <OutcomeList check={check} told={outcomeTells(check, bench)} />
+            <OutcomeList
+              check={check}
+              told={outcomeTells(check, bench)}
+              found={countOutcomes(cases, check.id, vocabulary)}
+              judged={judged}
+            />
           </Section>
           <Cautions ids={check.cautions} vocabulary={vocabulary} />
           <p className={styles.source}>Source: {check.source}.</p>

@@ -7,7 +7,9 @@ import { labelOf } from "@/app/_components/labelOf";
 import { RiskMark } from "@/app/_components/RiskMark";
 import { Section } from "@/app/_components/Section";
 import { getShop } from "@/app/_data/shop";
+import { repairMinutes } from "@/lib/consult/repairMinutes";
 import { repairResults } from "@/lib/consult/repairResults";
+import { jeffreysInterval } from "@/lib/estimate/jeffreysInterval";
 import { Bearing } from "../../_components/Bearing";
 import { Cautions } from "../../_components/Cautions";
 import { casesWithRepair } from "../../_components/casesWith";
@@ -37,6 +39,8 @@ export default async function RepairPage({ params }: Props) {
   const tried = cases.map((kase) => ({ kase, ...repairResults(kase, repair.id) }));
   const fixed = tried.filter(({ last }) => last === "fixed").length;
   const harmed = tried.filter(({ didHarm }) => didHarm).length;
+  const rate = jeffreysInterval(harmed, cases.length);
+  const took = repairMinutes(cases, repair.id);
   const { low, usual, high } = repair.minutes;
   const outcome = (check: string, id: string) =>
     vocabulary.checks.get(check)?.outcomes.find((one) => one.id === id)?.label ?? id;
@@ -104,6 +108,19 @@ export default async function RepairPage({ params }: Props) {
             <p>
               <HarmRate harmed={harmed} done={cases.length} />
             </p>
+            {cases.length > 0 ? (
+              <p className="small soft">
+                If these jobs are like the rest, harm comes in {Math.round(100 * rate.low)} to{" "}
+                {Math.round(100 * rate.high)} of 100, 19 times in 20.
+              </p>
+            ) : null}
+            {took ? (
+              <p>
+                Took {formatMinutes(took.p50)} or less in half of {took.cases}{" "}
+                {took.cases === 1 ? "job" : "jobs"}, {formatMinutes(took.p80)} or less in four of five; the
+                handbook says usually {formatMinutes(usual)}.
+              </p>
+            ) : null}
           </Section>
           <Bearing
             title="Cases in which it was done"

@@ -1,4 +1,4 @@
-import type { Case } from "../casebook/caseFile";
+import type { Case } from "./caseFile";
 
 /** Ids of a case's root causes, in the order written down, without repetition. */
 export function rootCauses({ causes }: Pick<Case, "causes">): string[] {

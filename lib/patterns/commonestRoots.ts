@@ -1,0 +1,30 @@
+import type { Case } from "../casebook/caseFile";
+import { facetCodes, facetValueOf } from "../text/facetCodes";
+import type { FacetName } from "../text/facets";
+import type { Vocabulary } from "../vocabulary/vocabulary";
+import { type ParetoRow, paretoRows } from "./paretoRows";
+
+/**
+ * Lists the root causes that go with each value of a facet: what a maker's instruments come in for, what is at the bottom of
+ * trouble with a part.
+ *
+ * @param most root causes a value, the commonest first
+ * @returns facet value -> its commonest root causes; `running` is their share of all root causes met with the value
+ */
+export function commonestRoots(
+  cases: readonly Case[],
+  facet: FacetName,
+  { vocabulary, most }: Readonly<{ vocabulary: Vocabulary; most: number }>,
+): ReadonlyMap<string, readonly ParetoRow[]> {
+  const counts = new Map<string, Map<string, number>>();
+  for (const kase of cases) {
+    const values = facetCodes(kase, vocabulary).flatMap((code) => facetValueOf(code) ?? []);
+    const of = (name: FacetName) => values.flatMap((one) => (one.facet === name ? one.value : []));
+    for (const value of of(facet)) {
+      const roots = counts.get(value) ?? new Map<string, number>();
+      for (const root of of("root")) roots.set(root, (roots.get(root) ?? 0) + 1);
+      counts.set(value, roots);
+    }
+  }
+  return new Map([...counts].map(([value, roots]) => [value, paretoRows(roots).slice(0, most)]));
+}
