@@ -8,6 +8,7 @@ import { LikeCase } from "@/app/_components/LikeCase";
 import { labelOf } from "@/app/_components/labelOf";
 import { outcomeWord } from "@/app/_components/outcomeWord";
 import { Section } from "@/app/_components/Section";
+import { stepViews } from "@/app/_components/stepViews";
 import { getShop } from "@/app/_data/shop";
 import { lessonStandings } from "@/lib/casebook/lessonStandings";
 import { lookBack } from "@/lib/consult/lookBack";
@@ -20,7 +21,6 @@ import { Money } from "./_components/Money";
 import { Path } from "./_components/Path";
 import { SavedNote } from "./_components/SavedNote";
 import { Story } from "./_components/Story";
-import { stepViews } from "./_components/stepViews";
 import { WasDone } from "./_components/WasDone";
 import styles from "./page.module.css";
 
