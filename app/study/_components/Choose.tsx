@@ -13,7 +13,8 @@ type Props = Readonly<{
 
 /** The way in: which family the next job is to come from. */
 export function Choose({ families, total, seed }: Props) {
-  const href = (family: string | null) => studyHref({ family, seed, turn: 0, case: null, asked: [] });
+  const href = (family: string | null) =>
+    studyHref({ family, seed, turn: 0, case: null, asked: [], lesson: null });
   return (
     <>
       <h1>Study</h1>

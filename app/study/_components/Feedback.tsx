@@ -11,9 +11,9 @@ import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { BeliefChart } from "./BeliefChart";
 import { BeliefTable } from "./BeliefTable";
 import styles from "./Feedback.module.css";
-import { PathColumn } from "./PathColumn";
-import { otherRows, ownRows } from "./pathRows";
 import { reviewWords } from "./reviewWords";
+import { Ways } from "./Ways";
+import { wayRows } from "./wayRows";
 
 type Props = Readonly<{
   kase: Case;
@@ -67,29 +67,17 @@ export function Feedback({ kase, review, named, proposed, vocabulary, found, nex
         </dl>
       </Section>
       <Section
-        title="Your way beside the one on record"
-        aside="minutes as the handbook reckons them, up to the repair that cured it or did harm"
+        title="Three ways through it"
+        aside="which check came when; minutes as the handbook reckons them, up to the repair that cured it or did harm"
       >
-        <div className={styles.paths}>
-          <PathColumn
-            title="You"
-            minutes={own.score.minutes}
-            rows={ownRows(review, vocabulary)}
-            empty="You asked for no check."
-          />
-          <PathColumn
-            title="On record"
-            minutes={recorded.score.minutes}
-            rows={otherRows(recorded.checks, review, vocabulary, found)}
-            empty="No check was written down."
-          />
-          <PathColumn
-            title="As the bench would have gone"
-            minutes={planned.score.minutes}
-            rows={otherRows(planned.checks, review, vocabulary, found)}
-            empty="The bench would have asked for none."
-          />
-        </div>
+        <Ways
+          rows={wayRows(review, vocabulary, found)}
+          minutes={{
+            you: own.score.minutes,
+            record: recorded.score.minutes,
+            bench: planned.score.minutes,
+          }}
+        />
       </Section>
       <Section
         title="What your checks told"
@@ -97,10 +85,6 @@ export function Feedback({ kase, review, named, proposed, vocabulary, found, nex
       >
         <BeliefChart lines={lines} checks={checks.length} />
         <BeliefTable lines={lines} checks={checks} best={own.score.best} />
-        <p className="small soft">
-          A bit is what an even yes or no tells. The dotted line stands at 80 in 100: beyond it the evidence
-          has spoken. Belief starts from how common each cause is; the complaint itself is not counted.
-        </p>
       </Section>
     </>
   );

@@ -13,6 +13,7 @@ import { appliesTo } from "@/lib/vocabulary/appliesTo";
 import { AnswerForm } from "./AnswerForm";
 import { AskList } from "./AskList";
 import { type AnswerView, answerViews } from "./answerViews";
+import { askGroups } from "./askGroups";
 import { CameIn } from "./CameIn";
 import { Feedback } from "./Feedback";
 import { Known } from "./Known";
@@ -64,7 +65,7 @@ export function Session({ kase, query: sent, bench }: Props) {
         <Section title="The job as it came in">
           <CameIn as="h3" instrument={instrument} complaint={kase.complaint} arrival={kase.arrival} />
         </Section>
-        <Known answers={answers} />
+        <Known answers={answers} title="What you asked" />
       </>
     );
   }
@@ -77,9 +78,13 @@ export function Session({ kase, query: sent, bench }: Props) {
         <div className={styles.work}>
           <Known answers={answers} />
           <AskList
-            open={openForStudy(vocabulary, kase.instrument, evidence.settled)}
+            groups={askGroups(
+              openForStudy(vocabulary, kase.instrument, evidence.settled),
+              kase.instrument,
+              query,
+              vocabulary,
+            )}
             query={query}
-            vocabulary={vocabulary}
           />
         </div>
         <div className={styles.aside}>

@@ -54,17 +54,17 @@ function causeLine(
 
 function sureLine({ verdict, brier, evidenceBrier }: StudyReview, named: readonly NamedCause[]): ReviewLine {
   const surest = Math.max(0, ...named.map(({ sure }) => sure));
-  const how = surest >= sureFrom ? "sure" : surest >= leaningFrom ? "leaning" : "in doubt";
-  const outcome = verdict === "right" ? "and right" : "and wrong";
+  const how = surest >= sureFrom ? "Sure" : surest >= leaningFrom ? "Leaning" : "In doubt";
+  const outcome = verdict === "right" ? "right" : "wrong";
   const beside =
     Math.abs(brier - evidenceBrier) <= alikeScore
-      ? "about what your evidence was worth"
+      ? "About what your evidence was worth"
       : brier < evidenceBrier
-        ? "better than your evidence alone"
-        : "your evidence alone was worth more";
+        ? "Better than your evidence alone"
+        : "Your evidence alone was worth more";
   return {
     term: "Confidence",
-    words: `${how === "in doubt" ? "In doubt" : how === "sure" ? "Sure" : "Leaning"}, ${outcome}. Score ${brier.toFixed(2)} (0 is best, 2 is worst); ${beside}: ${evidenceBrier.toFixed(2)}.`,
+    words: `${how}, and ${outcome}. Score ${brier.toFixed(2)}: 0 is sure and right, 2 sure and wrong. ${beside}, ${evidenceBrier.toFixed(2)}.`,
     tone: brier <= goodScore ? "good" : brier > evidenceBrier + alikeScore ? "bad" : "plain",
   };
 }

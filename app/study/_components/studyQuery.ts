@@ -18,6 +18,12 @@ export type StudyQuery = Readonly<{
   repair: string | null;
   first: string | null;
   answered: boolean;
+  /** The lesson that is gone through; its cases come in its order. */
+  lesson: string | null;
+  /** Words by which checks are looked for, where the page is not awake. */
+  find: string;
+  /** The group of checks that the last one was asked from: it stays open. */
+  from: string | null;
 }>;
 
 /** As many causes as an answer may name. */
@@ -27,6 +33,7 @@ export const seeds = 2 ** 31;
 /** More than any job calls for: a longer address is not read to its end. */
 const mostAsked = 100;
 const longestSure = 12;
+const longestFind = 60;
 
 const all = (value: SearchParams[string]): readonly string[] =>
   value === undefined ? [] : typeof value === "string" ? [value] : value;
@@ -38,7 +45,7 @@ const countOf = (text: string | undefined) =>
  * Reads a study session from an address. What cannot be read is passed over: a cut-off link still opens.
  *
  * @param params `family`, `seed`, `turn`, `case`, any number of `ask`, up to three pairs of `cause` and `sure`, `repair`,
- *   `first`, and `answer` once it was given
+ *   `first`, and `answer` once it was given; `lesson`, `find` and `from`
  */
 export function readStudyQuery(params: SearchParams): StudyQuery {
   const causes = all(params.cause).slice(0, mostNamed);
@@ -58,10 +65,13 @@ export function readStudyQuery(params: SearchParams): StudyQuery {
     repair: idOf(all(params.repair)[0]),
     first: idOf(all(params.first)[0]),
     answered: params.answer !== undefined,
+    lesson: idOf(all(params.lesson)[0]),
+    find: (all(params.find)[0] ?? "").slice(0, longestFind),
+    from: idOf(all(params.from)[0]),
   };
 }
 
-type Session = Pick<StudyQuery, "family" | "seed" | "turn" | "case" | "asked">;
+type Session = Pick<StudyQuery, "family" | "seed" | "turn" | "case" | "asked" | "lesson">;
 
 /** The fields of a session as a form or an address carries them along; what has been answered is not among them. */
 export const sessionFields = ({
@@ -70,10 +80,12 @@ export const sessionFields = ({
   turn,
   case: id,
   asked,
+  lesson,
 }: Session): (readonly [string, string])[] => [
   ...(family === null ? [] : [["family", family] as const]),
   ...(seed === null ? [] : [["seed", String(seed)] as const]),
   ...(turn === 0 ? [] : [["turn", String(turn)] as const]),
+  ...(lesson === null ? [] : [["lesson", lesson] as const]),
   ...(id === null ? [] : [["case", id] as const]),
   ...asked.map((check) => ["ask", check] as const),
 ];
@@ -82,9 +94,13 @@ export const sessionFields = ({
 export const studyHref = (session: Session) =>
   `/study?${new URLSearchParams(sessionFields(session).map(([name, value]) => [name, value]))}`;
 
-/** The address of the session with one check more asked for, at the place where its answer stands. */
-export const askHref = (query: StudyQuery, check: string) =>
-  `${studyHref({ ...query, asked: [...query.asked, check] })}#last`;
+/**
+ * The address of the session with one check more asked for, at the place where its answer stands.
+ *
+ * @param from the group that it stands in
+ */
+export const askHref = (query: StudyQuery, check: string, from: string) =>
+  `${studyHref({ ...query, asked: [...query.asked, check] })}&from=${from}#last`;
 
 /** The address at which the sitting goes on with another case. */
 export const nextCaseHref = (query: StudyQuery, freshSeed: number) =>
@@ -94,4 +110,5 @@ export const nextCaseHref = (query: StudyQuery, freshSeed: number) =>
     turn: query.seed === null ? 0 : query.turn + 1,
     case: null,
     asked: [],
+    lesson: null,
   });
