@@ -1,6 +1,6 @@
+import type { ContentProblem } from "../document/contentProblem";
 import { listContentFiles } from "./listContentFiles";
 import { type OpenFile, openContentFile } from "./openContentFile";
-import type { ContentProblem } from "../document/contentProblem";
 
 /** Files of one kind, read when they are asked for and again only once they have changed on disk. */
 export type ContentShelf<Entry> = Readonly<{

@@ -20,7 +20,7 @@ import { LookedLike } from "./_components/LookedLike";
 import { Money } from "./_components/Money";
 import { Path } from "./_components/Path";
 import { SavedNote } from "./_components/SavedNote";
-import { Story } from "./_components/Story";
+import { Story } from "@/app/_components/Story";
 import { WasDone } from "./_components/WasDone";
 import styles from "./page.module.css";
 

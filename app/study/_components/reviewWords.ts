@@ -2,7 +2,7 @@ import { chanceIn100 } from "@/app/_components/chanceIn100";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
 import type { NamedCause } from "@/lib/study/brierScore";
-import type { StudyReview } from "@/lib/study/reviewStudy";
+import type { StudyAnswer, StudyReview } from "@/lib/study/reviewStudy";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 
 /** One line of how it went. */
@@ -19,12 +19,8 @@ const alikeScore = 0.1;
 const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
 
 /** Says how a session went, line by line, in plain words; figures stand beside them. */
-export function reviewWords(
-  review: StudyReview,
-  named: readonly NamedCause[],
-  proposed: Readonly<{ repair: string | undefined; first: string | undefined }>,
-  vocabulary: Vocabulary,
-): ReviewLine[] {
+export function reviewWords(review: StudyReview, answer: StudyAnswer, vocabulary: Vocabulary): ReviewLine[] {
+  const { named } = answer;
   return [
     causeLine(review, named, vocabulary),
     sureLine(review, named),
@@ -32,8 +28,8 @@ export function reviewWords(
     orderLine(review),
     ...enoughLine(review, vocabulary),
     ...bestLine(review, vocabulary),
-    repairLine(review, proposed.repair, vocabulary),
-    ...firstLine(review, proposed, vocabulary),
+    repairLine(review, answer.repair, vocabulary),
+    ...firstLine(review, answer, vocabulary),
   ];
 }
 
@@ -147,7 +143,7 @@ function repairLine(
 
 function firstLine(
   { repair }: StudyReview,
-  { repair: proposed, first }: Readonly<{ repair: string | undefined; first: string | undefined }>,
+  { repair: proposed, first }: Pick<StudyAnswer, "repair" | "first">,
   { checks }: Vocabulary,
 ): ReviewLine[] {
   if (proposed === undefined) return [];

@@ -43,7 +43,13 @@ export function welcomeLearner(
     if (revised.kind === "saved") return { id, problems: [] };
     if (revised.kind === "refused") return { id: undefined, problems: revised.problems };
     if (tries === mostTries) {
-      const problem = { file: `${id}.md`, line: 0, field: "id", received: `'${id}'`, expected: "another name" };
+      const problem = {
+        file: `${id}.md`,
+        line: 0,
+        field: "id",
+        received: `'${id}'`,
+        expected: "another name",
+      };
       return { id: undefined, problems: [problem] };
     }
     taken.add(id);

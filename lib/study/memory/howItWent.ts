@@ -14,19 +14,19 @@ const mostDoubtCleanly = 0.2;
  *
  *   missed          the root cause was not among those named
  *   nearly          it was among them but not first, or first with a score over 0.5
- *   got it cleanly  first with a score of at most 0.2, nothing opened too soon, and for no more minutes, risk reckoned in,
- *                   than the record
+ *   got it cleanly  first with a score of at most 0.2, after at least one check, nothing opened too soon, and for no more
+ *                   minutes, risk reckoned in, than the record
  *   got it          first, and neither of the two above
  */
 export function howItWent(
   session: Pick<
     LearnerSession,
-    "verdict" | "score" | "tooSoon" | "minutes" | "atStake" | "recordMinutes" | "recordAtStake"
+    "verdict" | "score" | "checks" | "tooSoon" | "minutes" | "atStake" | "recordMinutes" | "recordAtStake"
   >,
 ): HowItWent {
-  const { verdict, score, tooSoon, minutes, atStake, recordMinutes, recordAtStake } = session;
+  const { verdict, score, checks, tooSoon, minutes, atStake, recordMinutes, recordAtStake } = session;
   if (verdict === "missed") return "missed";
   if (verdict === "among them" || score > mostDoubt) return "nearly";
   const isCheap = minutes + atStake <= recordMinutes + recordAtStake;
-  return score <= mostDoubtCleanly && tooSoon === 0 && isCheap ? "got it cleanly" : "got it";
+  return score <= mostDoubtCleanly && checks > 0 && tooSoon === 0 && isCheap ? "got it cleanly" : "got it";
 }

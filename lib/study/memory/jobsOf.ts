@@ -13,8 +13,19 @@ export type StudiedJob = Readonly<{
   due: string;
 }>;
 
+/** What each list of sessions came to, kept as long as the list is: a learner is asked about far more often than they study. */
+const known = new WeakMap<Learner["sessions"], readonly StudiedJob[]>();
+
 /** The jobs that a learner has worked through, each once, in the order in which they were first met. */
-export function jobsOf({ sessions }: Pick<Learner, "sessions">): StudiedJob[] {
+export function jobsOf({ sessions }: Pick<Learner, "sessions">): readonly StudiedJob[] {
+  const before = known.get(sessions);
+  if (before) return before;
+  const jobs = readJobs(sessions);
+  known.set(sessions, jobs);
+  return jobs;
+}
+
+function readJobs(sessions: readonly LearnerSession[]): StudiedJob[] {
   const byCase = new Map<string, LearnerSession[]>();
   for (const session of sessions) {
     const before = byCase.get(session.case);
