@@ -30,7 +30,8 @@ export function DueJobs({ now, later }: Props) {
       </More>
       {later.length > 0 ? (
         <p className="small soft">
-          {later.length} more {later.length === 1 ? "comes" : "come"} back later
+          {later.length}
+          {now.length > 0 ? " more" : ""} {later.length === 1 ? "comes" : "come"} back later
           {now.length > 0 && next ? `, the next on ${formatDay(next.due)}` : ""}.
         </p>
       ) : null}
