@@ -2,8 +2,9 @@ import type { ContentProblem } from "../../document/contentProblem";
 import type { Vocabulary } from "../../vocabulary/vocabulary";
 import type { Case } from "../caseFile";
 import { readCase } from "../readCase";
+import type { FileKeeper } from "./holdFile";
 import type { KeepingPlace } from "./keepingPlace";
-import { type FileEdit, type FileKeeper, type RevisedFile, reviseFile } from "./reviseFile";
+import { type FileEdit, type RevisedFile, reviseFile } from "./reviseFile";
 
 /** What a save needs from outside. */
 export type Keeper = FileKeeper & Readonly<{ vocabulary: Vocabulary }>;

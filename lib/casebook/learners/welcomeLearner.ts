@@ -1,8 +1,9 @@
 import type { ContentProblem } from "../../document/contentProblem";
 import { idOfName } from "../idOfName";
 import { noFile } from "../keeping/contentHash";
+import type { FileKeeper } from "../keeping/holdFile";
 import { keepingPlace } from "../keeping/keepingPlace";
-import { type FileKeeper, reviseFile } from "../keeping/reviseFile";
+import { reviseFile } from "../keeping/reviseFile";
 import { type Learner, learnerNameSchema } from "./learnerFile";
 import { writeLearner } from "./writeLearner";
 

@@ -1,6 +1,7 @@
 import type { ContentProblem } from "../../document/contentProblem";
+import type { FileKeeper } from "../keeping/holdFile";
 import { keepingPlace } from "../keeping/keepingPlace";
-import { type FileKeeper, type RevisedFile, reviseFile } from "../keeping/reviseFile";
+import { type RevisedFile, reviseFile } from "../keeping/reviseFile";
 import { lessonFaults } from "./lessonFaults";
 import type { LessonFields } from "./lessonFile";
 import { readLesson } from "./readLesson";

@@ -63,7 +63,7 @@ function sayWay({ kind, savedMinutes }: CheaperWay): string {
   const saved = formatMinutes(Math.abs(savedMinutes));
   switch (kind) {
     case "cheaper":
-      return `The same checks in another order, and fewer of them, would have shown as much for ${saved} less, risk reckoned in.`;
+      return `Asked in the bench's order, as much would have been known for ${saved} less, risk reckoned in.`;
     case "less sure":
       return `The bench would have stopped ${saved} earlier, risk reckoned in, but knowing less of the root cause: the record was worth its time.`;
     case "no cheaper":
