@@ -10,11 +10,13 @@ export function Hindered({ query, hindered }: Readonly<{ query: BuildQuery; hind
   if (hindered.kind === "refused")
     return (
       <StateNote title="Not kept yet" tone="fail" level={2}>
-        <ul role="alert">
-          {hindered.problems.map((problem) => (
-            <li key={formatProblem(problem)}>{sayProblem(problem.field, formatProblem(problem))}</li>
-          ))}
-        </ul>
+        <div role="alert">
+          <ul>
+            {hindered.problems.map((problem) => (
+              <li key={formatProblem(problem)}>{sayProblem(problem.field, formatProblem(problem))}</li>
+            ))}
+          </ul>
+        </div>
       </StateNote>
     );
   return (
