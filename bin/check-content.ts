@@ -15,7 +15,10 @@ const isFit = (id: string) => {
 };
 const lessons = openContentShelf(folders.lessons, (text, file) => {
   const reading = readLesson(text, file);
-  return { entry: reading.lesson, problems: reading.lesson ? lessonFaults(reading, isFit) : reading.problems };
+  return {
+    entry: reading.lesson,
+    problems: reading.lesson ? lessonFaults(reading, isFit) : reading.problems,
+  };
 }).all();
 const learners = openContentShelf(folders.learners, (text, file) => {
   const { learner, problems: faults } = readLearner(text, file);

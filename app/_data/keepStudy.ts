@@ -20,11 +20,13 @@ import { today } from "./today";
 export async function keepStudy(
   sent: SentAnswer & Readonly<{ case: string | null; lesson: string | null }>,
 ): Promise<boolean> {
-  const [{ bench }, learner] = [await getShop(), await currentLearner()];
+  const { bench } = await getShop();
+  const { learner, isLost } = await currentLearner();
   const kase = sent.case === null ? undefined : bench.cases.get(sent.case);
-  if (!learner || !kase || !isFitForStudy(kase)) return true;
+  if (!kase || !isFitForStudy(kase)) return true;
   const { answer } = settleStudy(kase, sent, bench.vocabulary);
   if (!answer) return true;
+  if (!learner) return !isLost;
   const review = reviewStudy(kase, bench, answer);
   const session = sessionOf(kase, review, answer.named, { day: today(), lesson: sent.lesson });
   const place = keepingPlace(learnerShelf().folder, learner.id);

@@ -14,14 +14,20 @@ export const metadata: Metadata = { title: "Study" };
 export default async function StudyPage({ searchParams }: Readonly<{ searchParams: Promise<SearchParams> }>) {
   const query = readStudyQuery(await searchParams);
   const { bench } = await getShop();
-  const learner = await currentLearner();
+  const { learner, isLost } = await currentLearner();
   const kase = query.case === null ? undefined : bench.cases.get(query.case);
   return (
     <main className="page" id="main">
       {kase && isFitForStudy(kase) ? (
         <Session kase={kase} query={query} bench={bench} learner={learner} lesson={lessonOf(query.lesson)} />
       ) : query.case === null ? (
-        <Start query={query} bench={bench} learner={learner} lessons={lessonShelf().all().entries} />
+        <Start
+          query={query}
+          bench={bench}
+          learner={learner}
+          isLost={isLost}
+          lessons={lessonShelf().all().entries}
+        />
       ) : (
         <NoSuchCase />
       )}

@@ -14,7 +14,7 @@ export function AskPart({ group, isOpen }: Readonly<{ group: AskGroup; isOpen: b
   return (
     <details className={styles.part} open={isOpen}>
       <summary>
-        <b>{group.label}</b>
+        <b className={styles.partName}>{group.label}</b>
         <span className={styles.kinds}>
           {byRisk.map(({ risk, checks }) => `${checks.length} ${riskWord(risk).toLowerCase()}`).join(", ")}
         </span>

@@ -1,5 +1,7 @@
 import { randomInt } from "node:crypto";
+import Link from "next/link";
 import { redirect } from "next/navigation";
+import { StateNote } from "@/app/_components/StateNote";
 import { today } from "@/app/_data/today";
 import type { Learner } from "@/lib/casebook/learners/learnerFile";
 import type { Lesson } from "@/lib/casebook/lessons/lessonFile";
@@ -21,11 +23,13 @@ type Props = Readonly<{
   query: StudyQuery;
   bench: Bench;
   learner: Learner | undefined;
+  /** Whether somebody said who they are and their file cannot be read. */
+  isLost: boolean;
   lessons: readonly Lesson[];
 }>;
 
 /** Sends on to the case whose turn it is, or offers what there is to study: what comes back, lessons, families. */
-export function Start({ query, bench, learner, lessons }: Props) {
+export function Start({ query, bench, learner, isLost, lessons }: Props) {
   const { vocabulary, cases } = bench;
   const fit = fitJobs(cases.values(), vocabulary);
   const jobs = learner ? jobsOf(learner) : [];
@@ -51,6 +55,14 @@ export function Start({ query, bench, learner, lessons }: Props) {
         A past job comes in as it came in. Ask for one check at a time; each answers at once and its minutes
         are spent. Say what you think it is whenever you are ready. Then see how it went.
       </p>
+      {isLost ? (
+        <StateNote title="Your file cannot be read" tone="fail" level={2}>
+          <p>
+            Until it is mended nothing is kept. <Link href="/study/learners">All learners</Link> says what is
+            wrong with it; or go on under another name.
+          </p>
+        </StateNote>
+      ) : null}
       <Who learner={learner} jobs={jobs.length} />
       {learner ? (
         <DueJobs now={dueViews(due.now, cases, vocabulary)} later={dueViews(due.later, cases, vocabulary)} />

@@ -25,7 +25,7 @@ export default async function LessonPage({ params }: Props) {
   const lesson = lessonOf((await params).id);
   if (!lesson) notFound();
   const { bench, vocabulary } = await getShop();
-  const learner = await currentLearner();
+  const { learner } = await currentLearner();
   const views = lessonJobViews(lesson, bench.cases, vocabulary, learner ? jobsOf(learner) : []);
   const next = views.find(({ went, isThere }) => went === null && isThere);
   const met = views.filter(({ went }) => went !== null).length;
