@@ -28,7 +28,8 @@ export function* writeLearners(
         day: new Date(firstDay + 7 * at * dayMs).toISOString().slice(0, 10),
         said: [{ cause: random.pick(causes), sure }],
         verdict: isRight ? "right" : "missed",
-        score: isRight ? 2 * (1 - sure) ** 2 : sure ** 2 + 1,
+        // As many digits as are kept of a real one.
+        score: Number((isRight ? 2 * (1 - sure) ** 2 : sure ** 2 + 1).toFixed(4)),
         checks: random.whole(1, 8),
         minutes: random.whole(2, 41),
         atStake: random.whole(0, 3),

@@ -5,8 +5,10 @@
  * @example matchesWords("Measure the bore", "bor mea") // true
  */
 export function matchesWords(text: string, typed: string): boolean {
+  const begun = wordsOf(typed);
+  if (begun.length === 0) return true;
   const words = wordsOf(text);
-  return wordsOf(typed).every((begun) => words.some((word) => word.startsWith(begun)));
+  return begun.every((start) => words.some((word) => word.startsWith(start)));
 }
 
 const wordsOf = (text: string) =>

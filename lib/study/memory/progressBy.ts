@@ -25,12 +25,17 @@ export function progressBy(
   today: string,
 ): Progress[] {
   const byKey = new Map<string, StudiedJob[]>();
-  for (const job of jobs)
-    for (const key of keysOf(job.case)) {
+  // Many learners meet the same case.
+  const keysOfCase = new Map<string, readonly string[]>();
+  for (const job of jobs) {
+    const keys = keysOfCase.get(job.case) ?? keysOf(job.case);
+    keysOfCase.set(job.case, keys);
+    for (const key of keys) {
       const before = byKey.get(key);
       if (before) before.push(job);
       else byKey.set(key, [job]);
     }
+  }
   return [...byKey]
     .map(([key, own]) => {
       const count = (went: HowItWent) => own.filter((job) => job.went === went).length;

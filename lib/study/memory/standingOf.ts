@@ -1,5 +1,4 @@
 import type { Learner } from "../../casebook/learners/learnerFile";
-import { dueList } from "./dueList";
 import { jobsOf } from "./jobsOf";
 
 /** A learner in one line. */
@@ -34,7 +33,7 @@ export function standingOf(learner: Learner, today: string): Standing {
     got: jobs.length - missed - nearly,
     missed,
     nearly,
-    due: dueList(jobs, today).now.length,
+    due: jobs.filter((job) => job.due <= today).length,
     last: sessions.reduce<string | null>((last, { day }) => (last === null || day > last ? day : last), null),
   };
 }
