@@ -51,9 +51,11 @@ export async function startApp(port: number, { content: given, today }: Options 
   const browser = await chromium.launch({ executablePath, args: flags });
   const stop: RunningApp["stop"] = async ({ keepContent = false } = {}) => {
     await browser.close();
-    const ended = new Promise((resolve) => server.once("exit", resolve));
-    server.kill("SIGTERM");
-    await ended;
+    if (server.exitCode === null) {
+      const ended = new Promise((resolve) => server.once("exit", resolve));
+      server.kill("SIGTERM");
+      await ended;
+    }
     if (!keepContent) rmSync(content, { recursive: true, force: true });
   };
   return { address, browser, content, stop };

@@ -7,7 +7,7 @@ import { Section } from "@/app/_components/Section";
 import { StateNote } from "@/app/_components/StateNote";
 import type { Case } from "@/lib/casebook/caseFile";
 import type { Learner } from "@/lib/casebook/learners/learnerFile";
-import { jobsOf } from "@/lib/study/memory/jobsOf";
+import { jobsOf, type StudiedJob } from "@/lib/study/memory/jobsOf";
 import type { StudyAnswer, StudyReview } from "@/lib/study/reviewStudy";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { BeliefChart } from "./BeliefChart";
@@ -52,7 +52,9 @@ export function Feedback({ kase, review, answer, vocabulary, found, next, learne
         Case {kase.id}: {kase.title}
         {kase.minutes === undefined ? "" : `. The whole job took ${formatMinutes(kase.minutes)}.`}
       </p>
-      {learner && job && !unkept ? <Kept name={learner.name} job={job} /> : null}
+      {learner && job && !unkept ? (
+        <Kept name={learner.name} job={job} isThis={isSame(job, review, answer)} />
+      ) : null}
       {unkept ? (
         <StateNote title="This answer was not kept" tone="fail" level={2}>
           <p>
@@ -106,3 +108,17 @@ export function Feedback({ kase, review, answer, vocabulary, found, next, learne
     </>
   );
 }
+
+/** Whether the last session with a job was given this very answer. */
+function isSame({ sessions }: StudiedJob, review: StudyReview, { named }: StudyAnswer): boolean {
+  const last = sessions.at(-1);
+  return (
+    last !== undefined &&
+    last.checks === review.own.checks.length &&
+    Math.abs(last.score - review.brier) < sameScore &&
+    last.said.map(({ cause }) => cause).join() === named.map(({ cause }) => cause).join()
+  );
+}
+
+/** A score is kept with four digits. */
+const sameScore = 0.001;

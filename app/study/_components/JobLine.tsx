@@ -30,7 +30,7 @@ export function JobLine({ query, learner, lesson, vocabulary }: Props) {
         <span>{query.family === null ? "Any family" : labelOf(vocabulary.instruments, query.family)}</span>
       )}
       {learner ? <span>{learner.name}</span> : null}
-      <span className={styles.kept}>The address keeps it: you can stop and come back.</span>
+      <span className={`${styles.kept} unprinted`}>The address keeps it: you can stop and come back.</span>
     </p>
   );
 }

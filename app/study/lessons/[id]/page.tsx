@@ -29,6 +29,7 @@ export default async function LessonPage({ params }: Props) {
   const views = lessonJobViews(lesson, bench.cases, vocabulary, learner ? jobsOf(learner) : []);
   const next = views.find(({ went, isThere }) => went === null && isThere);
   const met = views.filter(({ went }) => went !== null).length;
+  const got = views.filter(({ went }) => went === "got it" || went === "got it cleanly").length;
   const first = lesson.cases.find((id) => {
     const kase = bench.cases.get(id);
     return kase !== undefined && isFitForStudy(kase);
@@ -62,7 +63,11 @@ export default async function LessonPage({ params }: Props) {
           Change this lesson
         </Link>
       </p>
-      {next === undefined && met > 0 ? <p role="status">You have been through all of it.</p> : null}
+      {next === undefined && met > 0 ? (
+        <p role="status">
+          You have been through all of it, and got {got} of {views.length}.
+        </p>
+      ) : null}
       <Section
         title="The jobs"
         aside={learner ? `${met} of ${views.length} worked through` : `${views.length} in this order`}
