@@ -1,8 +1,8 @@
 import { z } from "zod";
 import { caseFieldsSchema } from "../casebook/caseFile";
-import { shopSettingsSchema } from "../casebook/settings/shopSettings";
 import { learnerFieldsSchema } from "../casebook/learners/learnerFile";
 import { lessonFieldsSchema } from "../casebook/lessons/lessonFile";
+import { shopSettingsSchema } from "../casebook/settings/shopSettings";
 import { causeSchema } from "../vocabulary/cause";
 import { cautionSchema } from "../vocabulary/caution";
 import { checkSchema } from "../vocabulary/check";
