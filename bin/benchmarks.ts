@@ -11,6 +11,7 @@ import { benchPatterns } from "@/benchmarks/patterns";
 import { seedRandom } from "@/benchmarks/random";
 import type { Result } from "@/benchmarks/result";
 import { benchFillSearch, benchSearch } from "@/benchmarks/search";
+import { benchStudy } from "@/benchmarks/study";
 import { loadVocabulary } from "@/lib/vocabulary/loadVocabulary";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { fail } from "./fail";
@@ -21,17 +22,28 @@ const strangerCount = 50;
 const firstStranger = 900_000;
 
 const usage = `usage: npm run -s bench -- [CASES ...]         (whole numbers under 900000; default 1000 10000)
-       npm run -s bench -- engine [ROWS ...]  (the bare engine; default 100000 1000000)`;
+       npm run -s bench -- engine [ROWS ...]  (the bare engine; default 100000 1000000)
+       npm run -s bench -- study [LEARNERS]   (the pages of Study over 10000 cases; default 2000; build first)`;
+
+const studyCases = 10_000;
 
 const [first, ...rest] = process.argv.slice(2);
 const isEngine = first === "engine";
-const sizes = (isEngine || first === undefined ? rest : [first, ...rest]).map(Number);
+const isStudy = first === "study";
+const sizes = (isEngine || isStudy || first === undefined ? rest : [first, ...rest]).map(Number);
 if (sizes.some((size) => !Number.isInteger(size) || size < 1 || (!isEngine && size >= firstStranger))) {
   fail(2, usage);
 }
 const say = (count: number, what: string) =>
   process.stderr.write(`${count} ${isEngine ? "rows" : "cases"}: ${what}\n`);
-process.stdout.write(isEngine ? timeEngine(sizes) : timeCasebooks(sizes));
+process.stdout.write(isEngine ? timeEngine(sizes) : isStudy ? await timeStudy(sizes) : timeCasebooks(sizes));
+
+async function timeStudy([learners = 2000]: readonly number[]): Promise<string> {
+  const { vocabulary } = loadVocabulary(resolve("content/vocabulary"));
+  const sayWhat = (what: string) => process.stderr.write(`${learners} learners: ${what}\n`);
+  const results = await benchStudy(vocabulary, { cases: studyCases, learners, seed }, sayWhat);
+  return tableOf([{ count: learners, results }], "learners");
+}
 
 function timeEngine(counts: readonly number[]): string {
   const columns = (counts.length > 0 ? counts : [100_000, 1_000_000]).map((count) => {

@@ -1,4 +1,4 @@
-import { stepViews } from "@/app/casebook/[id]/_components/stepViews";
+import { stepViews } from "@/app/_components/stepViews";
 import type { Case } from "@/lib/casebook/caseFile";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Print.module.css";

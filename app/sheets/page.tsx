@@ -4,8 +4,8 @@ import { formatDay } from "@/app/_components/formatDay";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
 import { StateNote } from "@/app/_components/StateNote";
+import { stepViews } from "@/app/_components/stepViews";
 import { getShop } from "@/app/_data/shop";
-import { stepViews } from "@/app/casebook/[id]/_components/stepViews";
 import styles from "./page.module.css";
 
 export const metadata: Metadata = { title: "Sheets" };

@@ -1,5 +1,7 @@
 import type { Metadata } from "next";
 import { StateNote } from "@/app/_components/StateNote";
+import { currentLearner } from "@/app/_data/currentLearner";
+import { lessonOf, lessonShelf } from "@/app/_data/lessonShelf";
 import { getShop } from "@/app/_data/shop";
 import { isFitForStudy } from "@/lib/study/isFitForStudy";
 import { Session } from "./_components/Session";
@@ -12,13 +14,20 @@ export const metadata: Metadata = { title: "Study" };
 export default async function StudyPage({ searchParams }: Readonly<{ searchParams: Promise<SearchParams> }>) {
   const query = readStudyQuery(await searchParams);
   const { bench } = await getShop();
+  const { learner, isLost } = await currentLearner();
   const kase = query.case === null ? undefined : bench.cases.get(query.case);
   return (
     <main className="page" id="main">
       {kase && isFitForStudy(kase) ? (
-        <Session kase={kase} query={query} bench={bench} />
+        <Session kase={kase} query={query} bench={bench} learner={learner} lesson={lessonOf(query.lesson)} />
       ) : query.case === null ? (
-        <Start query={query} bench={bench} />
+        <Start
+          query={query}
+          bench={bench}
+          learner={learner}
+          isLost={isLost}
+          lessons={lessonShelf().all().entries}
+        />
       ) : (
         <NoSuchCase />
       )}

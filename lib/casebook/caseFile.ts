@@ -1,12 +1,8 @@
 import { z } from "zod";
 import { idOf, idSchema, minutesSchema } from "../vocabulary/words";
+import { daySchema } from "./day";
 import { partRefSchema } from "./partRef";
 import { stepSchema } from "./step";
-
-/** A calendar day, checked to exist: 31 February is refused. */
-const daySchema = z.iso.date({
-  error: "a day that exists, written year-month-day, such as 2026-03-09",
-});
 
 const moneySchema = z.number().min(0).max(1_000_000);
 const lineSchema = z.string().trim().min(1).max(300);

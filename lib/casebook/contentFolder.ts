@@ -1,7 +1,13 @@
 import { join, resolve } from "node:path";
 
 /** Where the content lies: everything that Benchlore reads and writes is in this one folder. */
-export type ContentFolders = Readonly<{ content: string; vocabulary: string; cases: string }>;
+export type ContentFolders = Readonly<{
+  content: string;
+  vocabulary: string;
+  cases: string;
+  lessons: string;
+  learners: string;
+}>;
 
 /**
  * Names the content's folders by the one setting there is: `BENCHLORE_CONTENT`, default `content` in the working folder.
@@ -18,5 +24,7 @@ export function contentFolders(
     content,
     vocabulary: hasFolder(own) ? own : join(shipped, "vocabulary"),
     cases: join(content, "cases"),
+    lessons: join(content, "lessons"),
+    learners: join(content, "learners"),
   };
 }

@@ -1,9 +1,8 @@
-import { lstatSync, readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
 import type { ContentProblem } from "../document/contentProblem";
-import { longestFile } from "../document/readFrontMatter";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import type { Case } from "./caseFile";
+import { listContentFiles } from "./listContentFiles";
+import { openContentFile } from "./openContentFile";
 import { type CaseReading, readCase } from "./readCase";
 import { type CaseMemory, openCaseMemory } from "./snapshot/caseMemory";
 import type { SnapshotPlace } from "./snapshot/snapshotPlace";
@@ -31,7 +30,7 @@ export function loadCasebook(folder: string, vocabulary: Vocabulary, place?: Sna
   const cases = new Map<string, Case>();
   const problems: ContentProblem[] = [];
   const hashes = new Map<string, string>();
-  for (const file of caseFiles(folder)) {
+  for (const file of listContentFiles(folder)) {
     const reading = readCaseFile(folder, file, vocabulary, memory);
     problems.push(...reading.problems);
     if (!reading.case) continue;
@@ -51,20 +50,6 @@ export function loadCasebook(folder: string, vocabulary: Vocabulary, place?: Sna
   return { cases, problems, hashes, former };
 }
 
-/** Lists the case files of a folder by name, without those that editors and saves leave behind (`.name`, `name~`). */
-function caseFiles(folder: string): string[] {
-  try {
-    return readdirSync(folder)
-      .filter((name) => name.endsWith(".md") && !name.startsWith("."))
-      .sort();
-  } catch (error) {
-    if (error instanceof Error && "code" in error && error.code === "ENOENT") return [];
-    throw error;
-  }
-}
-
-const utf8 = new TextDecoder("utf-8", { fatal: true });
-
 /** Reads one case file from disk; anything that keeps it from being read comes back as a problem, not as an exception. */
 export function readCaseFile(
   folder: string,
@@ -72,28 +57,17 @@ export function readCaseFile(
   vocabulary: Vocabulary,
   memory?: CaseMemory,
 ): CaseReading {
-  const fault = (received: string, expected: string): CaseReading => ({
-    case: undefined,
-    problems: [{ file, line: 0, field: "", received, expected }],
+  return openContentFile<CaseReading>(folder, file, {
+    refuse: (problem) => ({ case: undefined, problems: [problem] }),
+    read: ({ status, bytes, decode }) => {
+      const untouched = memory?.recallUntouched(file, status);
+      if (untouched) return { case: untouched, problems: [] };
+      const whole = bytes();
+      const same = memory?.recallSame(file, status, whole);
+      if (same) return { case: same, problems: [] };
+      const reading = readCase(decode(whole), file, vocabulary);
+      if (reading.case) memory?.learn(file, status, whole, reading.case);
+      return reading;
+    },
   });
-  try {
-    const status = lstatSync(join(folder, file));
-    if (status.isSymbolicLink()) return fault("a link to elsewhere", "the file itself in this folder");
-    if (!status.isFile()) return fault("a folder or device", "a Markdown file");
-    if (status.size > 4 * longestFile)
-      return fault(`${status.size} bytes`, `at most ${longestFile} characters a file`);
-    const untouched = memory?.recallUntouched(file, status);
-    if (untouched) return { case: untouched, problems: [] };
-    const bytes = readFileSync(join(folder, file));
-    const same = memory?.recallSame(file, status, bytes);
-    if (same) return { case: same, problems: [] };
-    const reading = readCase(utf8.decode(bytes), file, vocabulary);
-    if (reading.case) memory?.learn(file, status, bytes, reading.case);
-    return reading;
-  } catch (error) {
-    if (error instanceof TypeError) return fault("bytes that are not UTF-8", "the file saved as UTF-8 text");
-    if (error instanceof Error)
-      return fault(`a file that cannot be opened (${error.message})`, "leave to read it");
-    throw error;
-  }
 }

@@ -1,6 +1,9 @@
 import type { Case } from "./caseFile";
 
-/** Ids of a case's root causes, in the order written down, without repetition. */
+/**
+ * Ids of a case's root causes, in the order written down, without repetition: one as a rule, none where none was found;
+ * either is right where there are two.
+ */
 export function rootCauses({ causes }: Pick<Case, "causes">): string[] {
   return [...new Set(causes.filter(({ role }) => role === "root").map(({ cause }) => cause))];
 }

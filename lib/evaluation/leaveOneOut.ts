@@ -1,9 +1,9 @@
+import { rootCauses } from "../casebook/rootCauses";
 import type { Answer } from "../consult/answer";
 import type { Bench } from "../consult/bench";
 import { caseProblem } from "../consult/caseProblem";
 import { consult } from "../consult/consult";
 import { withoutCase } from "../consult/withoutCase";
-import { rootsOf } from "./rootsOf";
 
 /** How one case fared when it was asked about as if it had never happened. */
 export type Asked = Readonly<{
@@ -24,7 +24,7 @@ export type Asked = Readonly<{
  */
 export function leaveOneOut(bench: Bench): Asked[] {
   return [...bench.cases.values()].flatMap((kase) => {
-    const roots = rootsOf(kase);
+    const roots = rootCauses(kase);
     const [root] = roots;
     if (root === undefined) return [];
     const problem = caseProblem(kase, bench.vocabulary);

@@ -1,8 +1,8 @@
 import type { Case } from "../casebook/caseFile";
+import { rootCauses } from "../casebook/rootCauses";
 import type { Bench } from "../consult/bench";
 import { caseFindings } from "../consult/caseFindings";
 import { wordSimilarities } from "../text/wordSimilarities";
-import { rootsOf } from "./rootsOf";
 
 /**
  * Ranks causes for a past case by text search alone, as a baseline: its complaint and its findings in words are looked
@@ -22,9 +22,9 @@ export function rankByText(kase: Case, bench: Bench): number {
   const causes = new Set(
     hits.flatMap(([id]) => {
       const hit = bench.cases.get(id);
-      return hit ? rootsOf(hit) : [];
+      return hit ? rootCauses(hit) : [];
     }),
   );
-  const at = [...causes].findIndex((cause) => rootsOf(kase).includes(cause));
+  const at = [...causes].findIndex((cause) => rootCauses(kase).includes(cause));
   return at < 0 ? Number.POSITIVE_INFINITY : at + 1;
 }

@@ -1,5 +1,7 @@
 import { z } from "zod";
 import { caseFieldsSchema } from "../casebook/caseFile";
+import { learnerFieldsSchema } from "../casebook/learners/learnerFile";
+import { lessonFieldsSchema } from "../casebook/lessons/lessonFile";
 import { shopSettingsSchema } from "../casebook/settings/shopSettings";
 import { causeSchema } from "../vocabulary/cause";
 import { cautionSchema } from "../vocabulary/caution";
@@ -34,6 +36,8 @@ export function publishSchemas(vocabulary: Vocabulary): ReadonlyMap<string, obje
   return new Map([
     ["case", publish(caseFieldsSchema)],
     ["shop", publish(shopSettingsSchema)],
+    ["lesson", publish(lessonFieldsSchema)],
+    ["learner", publish(learnerFieldsSchema)],
     ["instruments", list(instrumentSchema)],
     ["parts", list(partSchema)],
     ["checks", list(checkSchema)],

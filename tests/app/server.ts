@@ -9,7 +9,8 @@ export type RunningApp = Readonly<{
   address: string;
   browser: Browser;
   content: string;
-  stop: () => Promise<void>;
+  /** Ends it; the content goes too, unless it is to be kept for another start. */
+  stop: (options?: Readonly<{ keepContent?: boolean }>) => Promise<void>;
 }>;
 
 const flags = [
@@ -20,23 +21,42 @@ const flags = [
   "--no-first-run",
 ];
 
+type Options = Readonly<{
+  /** The content of an app that was started before; default a copy of what comes along. */
+  content?: string;
+  /** The day that the app takes it to be; default that of the clock. */
+  today?: string;
+}>;
+
 /** Starts the built app on a port and waits until it answers. */
-export async function startApp(port: number): Promise<RunningApp> {
-  const content = mkdtempSync(join(tmpdir(), "benchlore-"));
-  cpSync("content", content, { recursive: true });
+export async function startApp(port: number, { content: given, today }: Options = {}): Promise<RunningApp> {
+  const content = given ?? mkdtempSync(join(tmpdir(), "benchlore-"));
+  if (given === undefined) cpSync("content", content, { recursive: true });
   const address = `http://127.0.0.1:${port}`;
   const server = spawn(
     process.execPath,
     ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
-    { env: { ...process.env, BENCHLORE_CONTENT: content, NODE_ENV: "production" }, stdio: "ignore" },
+    {
+      env: {
+        ...process.env,
+        BENCHLORE_CONTENT: content,
+        BENCHLORE_TODAY: today ?? "",
+        NODE_ENV: "production",
+      },
+      stdio: "ignore",
+    },
   );
   await untilItAnswers(address, server);
   const executablePath = process.env.CHROMIUM_PATH ?? "/usr/bin/chromium";
   const browser = await chromium.launch({ executablePath, args: flags });
-  const stop = async () => {
+  const stop: RunningApp["stop"] = async ({ keepContent = false } = {}) => {
     await browser.close();
-    server.kill("SIGTERM");
-    rmSync(content, { recursive: true, force: true });
+    if (server.exitCode === null) {
+      const ended = new Promise((resolve) => server.once("exit", resolve));
+      server.kill("SIGTERM");
+      await ended;
+    }
+    if (!keepContent) rmSync(content, { recursive: true, force: true });
   };
   return { address, browser, content, stop };
 }

@@ -65,7 +65,7 @@ describe("Study", () => {
     const page = await open("/");
     await tabTo(page, /^Study$/);
     await page.keyboard.press("Enter");
-    await page.getByRole("heading", { name: "Or pick a family" }).waitFor();
+    await page.getByRole("heading", { name: "Take the next job" }).waitFor();
     await tabTo(page, /^Clarinet\d+ jobs$/);
     await page.keyboard.press("Enter");
     await page.waitForURL(/case=/);
@@ -74,13 +74,17 @@ describe("Study", () => {
     const ownTitle = /^title: (.*)$/m.exec(file)?.[1]?.replace(/^["']|["']$/g, "") ?? "no title";
     expect(await page.content()).not.toContain(ownTitle);
 
+    await tabTo(page, /^Find a check$/);
+    await page.keyboard.type("look pads");
     await tabTo(page, /Look at the pads/);
     await page.keyboard.press("Enter");
-    await page.waitForURL(/ask=look-pads#last$/);
+    await page.waitForURL(/ask=look-pads&from=[a-z-]+#last$/);
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("last");
+    await tabTo(page, /^Find a check$/);
+    await page.keyboard.type("play it");
     await tabTo(page, /Play it/);
     await page.keyboard.press("Enter");
-    await page.waitForURL(/ask=look-pads&ask=[a-z-]+#last$/);
+    await page.waitForURL(/ask=look-pads&ask=[a-z-]+&from=[a-z-]+#last$/);
     expect(await wordsOfMain(page)).toMatch(/2 checks, \d+ min/);
 
     await tabTo(page, /^Likeliest cause/);
@@ -110,9 +114,10 @@ describe("Study", () => {
     await page.goto(`${app.address}/study`);
     await page.getByRole("link", { name: "Choose for me" }).tap();
     await page.waitForURL(/case=/);
-    await page.locator("a[href*='ask=']").first().tap();
+    await page.locator("#ask summary").first().tap();
+    await page.locator("#ask a[href*='ask=']").first().tap();
     await page.waitForURL(/ask=/);
-    await page.getByRole("link", { name: "Your answer" }).tap();
+    await page.getByRole("link", { name: "To your answer" }).tap();
     await page.getByLabel("Likeliest cause", { exact: true }).selectOption({ index: 1 });
     await page.getByLabel("how sure of: likeliest cause").fill("40");
     await page.getByRole("button", { name: "That is my answer" }).tap();
@@ -135,8 +140,11 @@ describe("Study", () => {
 
   it("answers without JavaScript: found, not done but typical, and what swaps come to; and keeps it in the address", async () => {
     const page = await open(job, false);
-    for (const name of [/Valve travel/, /What fresh oil does/, /Swap pistons between casings/])
+    for (const name of ["Valve travel", "What fresh oil does", "Swap pistons between casings"]) {
+      await page.getByLabel("Find a check").fill(name);
+      await page.getByRole("button", { name: "Find" }).click();
       await page.getByRole("link", { name }).click();
+    }
     const words = await wordsOfMain(page);
     expect(words).toContain("Hangs, and comes with help, a third of the way down, both ways");
     expect(words).toContain("Not done on this job");
@@ -151,9 +159,12 @@ describe("Study", () => {
   it("lets nothing be done before the way is open", async () => {
     const page = await open(`${job}&ask=bore-gauge`);
     expect(await wordsOfMain(page)).toContain("First: Take off the bottom cap");
+    await page.getByLabel("Find a check").fill("bore bottom");
     expect(await page.getByRole("link", { name: /Measure the bore/ }).count()).toBe(0);
+    await page.getByLabel("Find a check").fill("bottom cap");
     expect(await wordsOfMain(page)).toContain("Only what came over the counter");
     await page.getByRole("link", { name: /Take off the bottom cap/ }).click();
+    await page.getByLabel("Find a check").fill("measure bore");
     await page.getByRole("link", { name: /Measure the bore/ }).waitFor();
     await page.context().close();
   });
@@ -181,10 +192,66 @@ describe("Study", () => {
     expect(words).toContain("Look at the solder. So says the handbook.");
     expect(words).toContain("Not done on this job");
     expect(await page.locator("figure svg line[data-place='0']").count()).toBe(3);
-    expect(await page.getByRole("row").count()).toBe(1 + 1 + 3);
+    const belief = page.getByRole("region", { name: "Check by check" });
+    expect(await belief.getByRole("row").count()).toBe(1 + 1 + 3);
+    const oil = page.getByRole("row", { name: /^What fresh oil does/ }).first();
+    expect(await oil.getByRole("cell").allTextContents()).toEqual(["2", "–without it", "–without it"]);
     await page.getByRole("link", { name: "Read the story" }).click();
     await page.waitForURL(/\/casebook\/23-085$/);
     await page.context().close();
+  });
+
+  it("finds a check as one types, and says when none is like that", async () => {
+    const page = await open(job);
+    expect(await page.getByRole("link", { name: /Measure the bore|Look at the solder/ }).count()).toBe(0);
+    await page.getByLabel("Find a check").pressSequentially("sold");
+    await page.getByRole("link", { name: /Look at the solder/ }).waitFor();
+    expect(
+      await page.locator("#ask details").evaluateAll((all) => all.map((one) => one.hasAttribute("open"))),
+    ).not.toContain(false);
+    await page.getByLabel("Find a check").fill("zither");
+    await page.getByText("No check has these words").waitFor();
+    await page.getByLabel("Find a check").fill("");
+    expect(await page.getByRole("link", { name: /Look at the solder/ }).count()).toBe(0);
+    await page.context().close();
+  });
+
+  it("keeps the group open from which a check was asked, so that the next is at hand", async () => {
+    const page = await open(`${asked}&from=valve`, false);
+    const unfolded = page.locator("#ask details[open] > summary");
+    expect(await unfolded.allTextContents()).toEqual([expect.stringMatching(/^Valve\d/)]);
+    await page.context().close();
+  });
+
+  it("folds a long list on a phone: no part of the list is more than a screen away", async () => {
+    const context = await app.browser.newContext({ viewport: { width: 390, height: 844 } });
+    const page = await context.newPage();
+    await page.goto(app.address + job);
+    const height = await page.locator("#ask").evaluate((node) => node.getBoundingClientRect().height);
+    expect(height).toBeLessThan(844);
+    const targets = await page
+      .locator("#ask summary, #ask a:visible")
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
+    expect(Math.min(...targets)).toBeGreaterThanOrEqual(44);
+    await context.close();
+  });
+
+  it.each([390, 820, 1440])("has its places in even rows at %i px, none of them cut off", async (width) => {
+    const context = await app.browser.newContext({ viewport: { width, height: 844 } });
+    const page = await context.newPage();
+    await page.goto(`${app.address}/study`);
+    const places = await page
+      .getByRole("navigation", { name: "Places" })
+      .getByRole("link")
+      .evaluateAll((all) =>
+        all.map((one) => ({
+          top: one.getBoundingClientRect().top,
+          right: one.getBoundingClientRect().right,
+        })),
+      );
+    expect(new Set(places.map(({ top }) => top)).size).toBe(width === 390 ? 2 : 1);
+    expect(Math.max(...places.map(({ right }) => right))).toBeLessThanOrEqual(width);
+    await context.close();
   });
 
   it("says so where the address names no job that can be studied", async () => {

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { Case } from "@/lib/casebook/caseFile";
 import { parsePartRef } from "@/lib/casebook/partRef";
+import { rootCauses } from "@/lib/casebook/rootCauses";
 import { isPlugStep, isRepairStep } from "@/lib/casebook/step";
 import { caseFindings } from "@/lib/consult/caseFindings";
 import { consult } from "@/lib/consult/consult";
@@ -12,7 +13,6 @@ import { problemSchema } from "@/lib/consult/problem";
 import { readPlugs } from "@/lib/consult/readReadings";
 import { formatProblem } from "@/lib/document/contentProblem";
 import { estimateCoverage } from "@/lib/evaluation/estimateCoverage";
-import { rootsOf } from "@/lib/evaluation/rootsOf";
 import { publishSchemas } from "@/lib/publishing/publishSchemas";
 import { splitWords } from "@/lib/text/terms";
 import type { Cause } from "@/lib/vocabulary/cause";
@@ -128,7 +128,7 @@ describe("every demo case", () => {
 
   it("has no root cause that its own findings contradict", () => {
     const contradicted = (kase: Case) => {
-      const root = causes.get(rootsOf(kase)[0] ?? "");
+      const root = causes.get(rootCauses(kase)[0] ?? "");
       return [...keyFindings(caseFindings(kase, vocabulary), vocabulary)].find(([key, { outcome }]) => {
         const { check, others } = parseFindingKey(key);
         return (others ? root?.others : root?.findings)?.[check]?.[outcome] === "never";

@@ -8,19 +8,21 @@ import { LikeCase } from "@/app/_components/LikeCase";
 import { labelOf } from "@/app/_components/labelOf";
 import { outcomeWord } from "@/app/_components/outcomeWord";
 import { Section } from "@/app/_components/Section";
+import { Story } from "@/app/_components/Story";
+import { stepViews } from "@/app/_components/stepViews";
 import { getShop } from "@/app/_data/shop";
 import { lessonStandings } from "@/lib/casebook/lessonStandings";
 import { lookBack } from "@/lib/consult/lookBack";
+import { cheaperWay } from "@/lib/study/cheaperWay";
 import { AgainstNote } from "./_components/AgainstNote";
 import { Causes } from "./_components/Causes";
+import { CheaperPath } from "./_components/CheaperPath";
 import { Harms } from "./_components/Harms";
 import { LessonStandingNote } from "./_components/LessonStandingNote";
 import { LookedLike } from "./_components/LookedLike";
 import { Money } from "./_components/Money";
 import { Path } from "./_components/Path";
 import { SavedNote } from "./_components/SavedNote";
-import { Story } from "./_components/Story";
-import { stepViews } from "./_components/stepViews";
 import { WasDone } from "./_components/WasDone";
 import styles from "./page.module.css";
 
@@ -43,6 +45,7 @@ export default async function CasePage({ params, searchParams }: Props) {
   const kase = casebook.cases.get((await params).id);
   if (!kase) notFound();
   const { belief, similar } = lookBack(kase, bench);
+  const cheaper = cheaperWay(kase, bench);
   const steps = stepViews(kase, vocabulary);
   const root = kase.causes.find(({ role }) => role === "root")?.cause;
   return (
@@ -96,6 +99,7 @@ export default async function CasePage({ params, searchParams }: Props) {
             labels={belief.causes.map((cause) => labelOf(vocabulary.causes, cause))}
             hasRoot={root !== undefined && belief.causes[0] === root}
           />
+          {cheaper ? <CheaperPath way={cheaper} vocabulary={vocabulary} /> : null}
         </div>
         <div className={styles.aside}>
           <Causes kase={kase} vocabulary={vocabulary} />

@@ -1,7 +1,7 @@
 import controls from "@/app/_components/controls.module.css";
+import { SideBySide } from "@/app/_components/SideBySide";
 import { StateNote } from "@/app/_components/StateNote";
 import styles from "./SheetForm.module.css";
-import { SideBySide } from "./SideBySide";
 
 type Props = Readonly<{
   conflict: Readonly<{ mine: string; theirs: string; theirHash: string }>;

@@ -1,6 +1,7 @@
 import controls from "@/app/_components/controls.module.css";
 import { Section } from "@/app/_components/Section";
 import type { Cause } from "@/lib/vocabulary/cause";
+import { giveAnswer } from "../actions";
 import styles from "./AnswerForm.module.css";
 import { type StudyQuery, sessionFields } from "./studyQuery";
 
@@ -20,7 +21,7 @@ const chosen = (id: string | null) => id || undefined;
 const byLabel = (a: Entry, b: Entry) => (a.label < b.label ? -1 : 1);
 const sayGroup = (group: string) => group.charAt(0).toUpperCase() + group.slice(1).replaceAll("-", " ");
 
-/** What one thinks it is and how sure, what one would do, and what one would look at before: a plain form. */
+/** What one thinks it is and how sure, what one would do, and what one would look at before: a form that works without JavaScript. */
 export function AnswerForm({ query, causes, repairs, checks, problems }: Props) {
   const groups = [...new Set(causes.map(({ group }) => group))].sort();
   const fault = problems.length > 0 ? "answer-problems" : undefined;
@@ -40,7 +41,7 @@ export function AnswerForm({ query, causes, repairs, checks, problems }: Props) 
           </ul>
         </div>
       ) : null}
-      <form action="/study" method="get" className={styles.form}>
+      <form action={giveAnswer} className={styles.form}>
         {sessionFields(query).map(([name, value], at) => (
           <input key={`${at} ${name}`} type="hidden" name={name} value={value} />
         ))}

@@ -3,6 +3,7 @@ import type { BeliefLine } from "@/lib/study/beliefLines";
 import { gainPerMinute } from "@/lib/study/scorePath";
 import type { WalkedCheck } from "@/lib/study/walkStudy";
 import styles from "./BeliefTable.module.css";
+import { taughtWord } from "./taughtWord";
 
 type Props = Readonly<{
   lines: readonly (BeliefLine & Readonly<{ label: string }>)[];
@@ -11,49 +12,59 @@ type Props = Readonly<{
   best: number | null;
 }>;
 
-/** Check by check: its minutes, what it taught, and how likely each cause stood after it. */
+/** Check by check: how much it taught, and how likely each cause stood after it, in 100. */
 export function BeliefTable({ lines, checks, best }: Props) {
   return (
-    // A wide table scrolls in itself and not the page; a keyboard can get hold of it.
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard
-    <div className={styles.wide} tabIndex={0} role="region" aria-label="Check by check">
-      <table className={styles.table}>
-        <thead>
-          <tr>
-            <th scope="col">After</th>
-            <th scope="col">Minutes</th>
-            <th scope="col">Taught, bits</th>
-            <th scope="col">Bits a minute</th>
-            {lines.map(({ cause, label }) => (
-              <th key={cause} scope="col">
-                {label}, in 100
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          <tr>
-            <th scope="row">the start</th>
-            <td />
-            <td />
-            <td />
-            <Chances lines={lines} at={0} />
-          </tr>
-          {checks.map((check, at) => (
-            <tr key={check.check} data-best={best === at ? "" : undefined}>
-              <th scope="row">
-                {at + 1}. {check.label}
-                {best === at ? <span className={styles.best}>taught the most a minute</span> : null}
-              </th>
-              <td>{check.minutes}</td>
-              <td>{check.gainBits.toFixed(2)}</td>
-              <td>{gainPerMinute(check).toFixed(2)}</td>
-              <Chances lines={lines} at={at + 1} />
+    <>
+      {/* A wide table scrolls in itself and not the page; a keyboard can get hold of it. */}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard */}
+      <div className={styles.wide} tabIndex={0} role="region" aria-label="Check by check">
+        <table className={styles.table}>
+          <thead>
+            <tr>
+              <th scope="col">After</th>
+              <th scope="col">It taught</th>
+              {lines.map(({ cause, label }) => (
+                <th key={cause} scope="col">
+                  {label}
+                </th>
+              ))}
             </tr>
+          </thead>
+          <tbody>
+            <tr>
+              <th scope="row">the start</th>
+              <td />
+              <Chances lines={lines} at={0} />
+            </tr>
+            {checks.map((check, at) => (
+              <tr key={check.check} data-best={best === at ? "" : undefined}>
+                <th scope="row">
+                  {at + 1}. {check.label}
+                </th>
+                <td>{taughtWord(check.gainBits)}</td>
+                <Chances lines={lines} at={at + 1} />
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <details className={styles.why}>
+        <summary>How this is reckoned</summary>
+        <p>
+          The dotted line stands at 80 in 100: beyond it the evidence has spoken. Belief starts from how
+          common each cause is; the complaint itself is not counted. What a check taught is measured in bits:
+          an even yes or no tells one.
+        </p>
+        <ul>
+          {checks.map((check) => (
+            <li key={check.check}>
+              {check.label}: {check.gainBits.toFixed(2)} bits, {gainPerMinute(check).toFixed(2)} a minute
+            </li>
           ))}
-        </tbody>
-      </table>
-    </div>
+        </ul>
+      </details>
+    </>
   );
 }
 

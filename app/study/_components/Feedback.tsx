@@ -4,30 +4,36 @@ import { formatMinutes } from "@/app/_components/formatMinutes";
 import { LessonMark } from "@/app/_components/LessonMark";
 import { labelOf } from "@/app/_components/labelOf";
 import { Section } from "@/app/_components/Section";
+import { StateNote } from "@/app/_components/StateNote";
 import type { Case } from "@/lib/casebook/caseFile";
-import type { NamedCause } from "@/lib/study/brierScore";
-import type { StudyReview } from "@/lib/study/reviewStudy";
+import type { Learner } from "@/lib/casebook/learners/learnerFile";
+import { jobsOf, type StudiedJob } from "@/lib/study/memory/jobsOf";
+import type { StudyAnswer, StudyReview } from "@/lib/study/reviewStudy";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { BeliefChart } from "./BeliefChart";
 import { BeliefTable } from "./BeliefTable";
 import styles from "./Feedback.module.css";
-import { PathColumn } from "./PathColumn";
-import { otherRows, ownRows } from "./pathRows";
+import { Kept } from "./Kept";
+import type { NextStop } from "./nextStop";
 import { reviewWords } from "./reviewWords";
+import { Ways } from "./Ways";
+import { wayRows } from "./wayRows";
 
 type Props = Readonly<{
   kase: Case;
   review: StudyReview;
-  named: readonly NamedCause[];
-  proposed: Readonly<{ repair: string | undefined; first: string | undefined }>;
+  answer: StudyAnswer;
   vocabulary: Vocabulary;
   /** What was found by the checks of the recorded and the bench's way, in words. */
   found: ReadonlyMap<string, string>;
-  nextHref: string;
+  next: NextStop;
+  learner: Learner | undefined;
+  /** Whether the answer could not be written down. */
+  unkept: boolean;
 }>;
 
 /** What is told once the answer is given: what it was, how it went, three ways side by side, and how belief moved. */
-export function Feedback({ kase, review, named, proposed, vocabulary, found, nextHref }: Props) {
+export function Feedback({ kase, review, answer, vocabulary, found, next, learner, unkept }: Props) {
   const { own, recorded, planned, roots } = review;
   const lines = review.lines.map((line) => ({
     ...line,
@@ -35,6 +41,7 @@ export function Feedback({ kase, review, named, proposed, vocabulary, found, nex
     isRoot: roots.includes(line.cause),
   }));
   const checks = own.checks.map((check) => ({ ...check, label: labelOf(vocabulary.checks, check.check) }));
+  const job = learner && jobsOf(learner).find((one) => one.case === kase.id);
   return (
     <>
       <h1>It was: {roots.map((root) => labelOf(vocabulary.causes, root)).join(", and ")}</h1>
@@ -45,20 +52,32 @@ export function Feedback({ kase, review, named, proposed, vocabulary, found, nex
         Case {kase.id}: {kase.title}
         {kase.minutes === undefined ? "" : `. The whole job took ${formatMinutes(kase.minutes)}.`}
       </p>
-      <p className={`${controls.row} unprinted`}>
-        <a className={controls.lead} href={nextHref}>
-          Next case
+      {learner && job && !unkept ? (
+        <Kept name={learner.name} job={job} isThis={isSame(job, review, answer)} />
+      ) : null}
+      {unkept ? (
+        <StateNote title="This answer was not kept" tone="fail" level={2}>
+          <p>
+            Your file could not be written to: the disk may be full, or the file damaged. Once that is mended,
+            go back and answer again; <Link href="/study/learners">all learners</Link> says what is wrong with
+            a file.
+          </p>
+        </StateNote>
+      ) : null}
+      <p className={`${controls.row} ${styles.on} unprinted`}>
+        <a className={controls.lead} href={next.href}>
+          {next.label}
         </a>
         <Link className={controls.plain} href={`/casebook/${kase.id}`} prefetch={false}>
           Read the story
         </Link>
         <a className={controls.plain} href="/study">
-          Another family
+          Back to Study
         </a>
       </p>
       <Section title="How it went">
         <dl className={styles.went}>
-          {reviewWords(review, named, proposed, vocabulary).map(({ term, words, tone }) => (
+          {reviewWords(review, answer, vocabulary).map(({ term, words, tone }) => (
             <div key={term} data-tone={tone}>
               <dt>{term}</dt>
               <dd>{words}</dd>
@@ -67,29 +86,17 @@ export function Feedback({ kase, review, named, proposed, vocabulary, found, nex
         </dl>
       </Section>
       <Section
-        title="Your way beside the one on record"
-        aside="minutes as the handbook reckons them, up to the repair that cured it or did harm"
+        title="Three ways through it"
+        aside="which check came when; minutes as the handbook reckons them, up to the repair that cured it or did harm"
       >
-        <div className={styles.paths}>
-          <PathColumn
-            title="You"
-            minutes={own.score.minutes}
-            rows={ownRows(review, vocabulary)}
-            empty="You asked for no check."
-          />
-          <PathColumn
-            title="On record"
-            minutes={recorded.score.minutes}
-            rows={otherRows(recorded.checks, review, vocabulary, found)}
-            empty="No check was written down."
-          />
-          <PathColumn
-            title="As the bench would have gone"
-            minutes={planned.score.minutes}
-            rows={otherRows(planned.checks, review, vocabulary, found)}
-            empty="The bench would have asked for none."
-          />
-        </div>
+        <Ways
+          rows={wayRows(review, vocabulary, found)}
+          minutes={{
+            you: own.score.minutes,
+            record: recorded.score.minutes,
+            bench: planned.score.minutes,
+          }}
+        />
       </Section>
       <Section
         title="What your checks told"
@@ -97,11 +104,21 @@ export function Feedback({ kase, review, named, proposed, vocabulary, found, nex
       >
         <BeliefChart lines={lines} checks={checks.length} />
         <BeliefTable lines={lines} checks={checks} best={own.score.best} />
-        <p className="small soft">
-          A bit is what an even yes or no tells. The dotted line stands at 80 in 100: beyond it the evidence
-          has spoken. Belief starts from how common each cause is; the complaint itself is not counted.
-        </p>
       </Section>
     </>
   );
 }
+
+/** Whether the last session with a job was given this very answer. */
+function isSame({ sessions }: StudiedJob, review: StudyReview, { named }: StudyAnswer): boolean {
+  const last = sessions.at(-1);
+  return (
+    last !== undefined &&
+    last.checks === review.own.checks.length &&
+    Math.abs(last.score - review.brier) < sameScore &&
+    last.said.map(({ cause }) => cause).join() === named.map(({ cause }) => cause).join()
+  );
+}
+
+/** A score is kept with four digits. */
+const sameScore = 0.001;

@@ -7,9 +7,12 @@ import type { AnswerView } from "./answerViews";
 import styles from "./Known.module.css";
 
 /** What was asked for and what came back, one check after another; the newest is where a link may point. */
-export function Known({ answers }: Readonly<{ answers: readonly AnswerView[] }>) {
+export function Known({
+  answers,
+  title = "What you know",
+}: Readonly<{ answers: readonly AnswerView[]; title?: string }>) {
   return (
-    <Section title="What you know" aside={sayAsked(answers)}>
+    <Section title={title} aside={sayAsked(answers)}>
       {answers.length === 0 ? (
         <p className="soft">Only what came over the counter. Ask for a check below.</p>
       ) : null}

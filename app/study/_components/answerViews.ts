@@ -1,4 +1,4 @@
-import { stepViews } from "@/app/casebook/[id]/_components/stepViews";
+import { stepViews } from "@/app/_components/stepViews";
 import type { Case } from "@/lib/casebook/caseFile";
 import { isCheckStep, type Step } from "@/lib/casebook/step";
 import type { Bench } from "@/lib/consult/bench";

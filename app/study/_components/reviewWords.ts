@@ -2,7 +2,7 @@ import { chanceIn100 } from "@/app/_components/chanceIn100";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
 import type { NamedCause } from "@/lib/study/brierScore";
-import type { StudyReview } from "@/lib/study/reviewStudy";
+import type { StudyAnswer, StudyReview } from "@/lib/study/reviewStudy";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 
 /** One line of how it went. */
@@ -19,12 +19,8 @@ const alikeScore = 0.1;
 const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
 
 /** Says how a session went, line by line, in plain words; figures stand beside them. */
-export function reviewWords(
-  review: StudyReview,
-  named: readonly NamedCause[],
-  proposed: Readonly<{ repair: string | undefined; first: string | undefined }>,
-  vocabulary: Vocabulary,
-): ReviewLine[] {
+export function reviewWords(review: StudyReview, answer: StudyAnswer, vocabulary: Vocabulary): ReviewLine[] {
+  const { named } = answer;
   return [
     causeLine(review, named, vocabulary),
     sureLine(review, named),
@@ -32,8 +28,8 @@ export function reviewWords(
     orderLine(review),
     ...enoughLine(review, vocabulary),
     ...bestLine(review, vocabulary),
-    repairLine(review, proposed.repair, vocabulary),
-    ...firstLine(review, proposed, vocabulary),
+    repairLine(review, answer.repair, vocabulary),
+    ...firstLine(review, answer, vocabulary),
   ];
 }
 
@@ -54,17 +50,17 @@ function causeLine(
 
 function sureLine({ verdict, brier, evidenceBrier }: StudyReview, named: readonly NamedCause[]): ReviewLine {
   const surest = Math.max(0, ...named.map(({ sure }) => sure));
-  const how = surest >= sureFrom ? "sure" : surest >= leaningFrom ? "leaning" : "in doubt";
-  const outcome = verdict === "right" ? "and right" : "and wrong";
+  const how = surest >= sureFrom ? "Sure" : surest >= leaningFrom ? "Leaning" : "In doubt";
+  const outcome = verdict === "right" ? "right" : "wrong";
   const beside =
     Math.abs(brier - evidenceBrier) <= alikeScore
-      ? "about what your evidence was worth"
+      ? "About what your evidence was worth"
       : brier < evidenceBrier
-        ? "better than your evidence alone"
-        : "your evidence alone was worth more";
+        ? "Better than your evidence alone"
+        : "Your evidence alone was worth more";
   return {
     term: "Confidence",
-    words: `${how === "in doubt" ? "In doubt" : how === "sure" ? "Sure" : "Leaning"}, ${outcome}. Score ${brier.toFixed(2)} (0 is best, 2 is worst); ${beside}: ${evidenceBrier.toFixed(2)}.`,
+    words: `${how}, and ${outcome}. Score ${brier.toFixed(2)}: 0 is sure and right, 2 sure and wrong. ${beside}, ${evidenceBrier.toFixed(2)}.`,
     tone: brier <= goodScore ? "good" : brier > evidenceBrier + alikeScore ? "bad" : "plain",
   };
 }
@@ -147,7 +143,7 @@ function repairLine(
 
 function firstLine(
   { repair }: StudyReview,
-  { repair: proposed, first }: Readonly<{ repair: string | undefined; first: string | undefined }>,
+  { repair: proposed, first }: Pick<StudyAnswer, "repair" | "first">,
   { checks }: Vocabulary,
 ): ReviewLine[] {
   if (proposed === undefined) return [];

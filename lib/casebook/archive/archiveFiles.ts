@@ -10,8 +10,9 @@ import type { FileToPack } from "./packArchive";
 export type ArchiveFiles = Readonly<{ files: readonly FileToPack[]; leftOut: readonly string[] }>;
 
 /**
- * Lists the files of a casebook to pack, by name: the file of every case as it stands on disk, under its id, and the
- * pictures of the photos folder. Left out, and named: case files that could not be read, what is no picture, and links.
+ * Lists the files of a casebook to pack, by name: the file of every case as it stands on disk, under its id, every lesson, and
+ * the pictures of the photos folder. Left out, and named: case files that could not be read, what is no lesson, what is no
+ * picture, and links. Learners' files are nobody else's business: they are not among them.
  */
 export function listArchiveFiles(
   { content, cases: folder }: ContentFolders,
@@ -22,9 +23,8 @@ export function listArchiveFiles(
     read: () => readFileSync(join(folder, file)),
   }));
   const leftOut = new Set(problems.map(({ file }) => `cases/${file}`));
-  for (const path of walk(content, "photos", leftOut)) {
-    if (readArchivePath(path)?.kind === "photo")
-      files.push({ path, read: () => readFileSync(join(content, path)) });
+  for (const path of [...walk(content, "lessons", leftOut), ...walk(content, "photos", leftOut)]) {
+    if (readArchivePath(path)) files.push({ path, read: () => readFileSync(join(content, path)) });
     else leftOut.add(path);
   }
   return { files: files.sort((a, b) => (a.path < b.path ? -1 : 1)), leftOut: [...leftOut].sort() };

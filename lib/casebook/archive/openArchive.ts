@@ -6,9 +6,10 @@ import { ZipFault } from "./zipFault";
 /** A file of an archive, still packed; `read` unpacks it and throws ZipFault where its bytes are not sound. */
 export type ArchiveFile = Readonly<{ path: string; size: number; read: () => Uint8Array }>;
 
-/** The files of an archive: cases by their id, photos by the names of their folders and their own. */
+/** The files of an archive: cases and lessons by their id, photos by the names of their folders and their own. */
 export type Archive = Readonly<{
   cases: readonly (ArchiveFile & Readonly<{ id: string }>)[];
+  lessons: readonly (ArchiveFile & Readonly<{ id: string }>)[];
   photos: readonly (ArchiveFile & Readonly<{ segments: readonly string[] }>)[];
 }>;
 
@@ -27,13 +28,14 @@ const encrypted = 1;
 
 /**
  * Opens an archive of a casebook and looks its directory over. Refused as a whole, before a byte is unpacked: paths that lead
- * out of the folders of cases and photos or that an export would not write, links, names that stand twice (also where only
+ * out of the folders of cases, lessons and photos or that an export would not write, links, names that stand twice (also where only
  * capitals tell them apart), locked files, files that lie over one another, and files that swell to many times their packed size.
  *
  * @throws ZipFault for the first of these
  */
 export function openArchive(zip: Uint8Array): Archive {
   const cases: Archive["cases"][number][] = [];
+  const lessons: Archive["lessons"][number][] = [];
   const photos: Archive["photos"][number][] = [];
   const seen = new Set<string>();
   let whole = 0;
@@ -42,7 +44,8 @@ export function openArchive(zip: Uint8Array): Archive {
   for (const entry of entries) {
     const { path, size } = entry;
     const place = readArchivePath(path);
-    if (!place) throw new ZipFault(path, wrongPath(path), "only cases/ID.md and pictures under photos/");
+    if (!place)
+      throw new ZipFault(path, wrongPath(path), "only cases/ID.md, lessons/ID.md and pictures under photos/");
     refuseUnsound(entry, place.kind === "photo" ? largestPhoto : largestCase);
     const key = path.toLowerCase();
     if (seen.has(key)) throw new ZipFault(path, "this name a second time", "each file once");
@@ -52,9 +55,10 @@ export function openArchive(zip: Uint8Array): Archive {
       throw new ZipFault("", "more than 4 GB unpacked", "a zip made by export, in several parts");
     const file = { path, size, read: () => unpackEntry(zip, entry) };
     if (place.kind === "case") cases.push({ ...file, id: place.id });
+    if (place.kind === "lesson") lessons.push({ ...file, id: place.id });
     if (place.kind === "photo") photos.push({ ...file, segments: place.segments });
   }
-  return { cases, photos };
+  return { cases, lessons, photos };
 }
 
 function refuseUnsound({ path, flags, isLink, size, packedSize }: ZipEntry, largest: number): void {

@@ -2,12 +2,10 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { readCase } from "../readCase";
 import { saveNewCase } from "../saveNewCase";
+import { decodeText } from "./decodeText";
 import type { Archive } from "./openArchive";
 import { readIfThere } from "./readIfThere";
 import type { ArchiveTaking, TakenFile } from "./takeArchive";
-
-// A byte order mark is one of the file's bytes and stays.
-const utf8 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
 
 /** Takes one case of an archive in, after every check that a new case goes through; see `takeArchive`. */
 export function takeArchivedCase(
@@ -20,7 +18,7 @@ export function takeArchivedCase(
     problems: [{ file: path, line: 0, field, received, expected }],
   });
   const bytes = read();
-  const text = decode(bytes);
+  const text = decodeText(bytes);
   if (text === undefined) return refuse("", "bytes that are not UTF-8", "the file saved as UTF-8 text");
   const reading = readCase(text, path, vocabulary);
   if (!reading.case) return { path, state: "refused", problems: reading.problems };
@@ -36,13 +34,4 @@ export function takeArchivedCase(
   if (!write) return { path, state: "new" };
   const { case: saved, problems } = saveNewCase(text, folders.cases, vocabulary, mark);
   return saved ? { path, state: "new" } : { path, state: "refused", problems };
-}
-
-function decode(bytes: Uint8Array): string | undefined {
-  try {
-    return utf8.decode(bytes);
-  } catch (error) {
-    if (error instanceof TypeError) return undefined;
-    throw error;
-  }
 }

@@ -26,7 +26,7 @@ export type SnapshotPlace = Readonly<{
  * @returns undefined for `BENCHLORE_CACHE=none`: no snapshot is read or written
  */
 export function snapshotPlace(
-  { content, cases }: ContentFolders,
+  { content, cases }: Pick<ContentFolders, "content" | "cases">,
   environment: Readonly<Record<string, string | undefined>>,
   { nowMs, mark }: Pick<SnapshotPlace, "nowMs" | "mark">,
 ): SnapshotPlace | undefined {

@@ -1,9 +1,9 @@
+import { rootCauses } from "../../casebook/rootCauses";
 import type { Bench } from "../../consult/bench";
 import { caseProblem } from "../../consult/caseProblem";
 import { withoutCase } from "../../consult/withoutCase";
 import type { OutcomeMeaning } from "../../reading/reader";
 import { learnOutcomeNote } from "../../reading/spokenOutcomes";
-import { rootsOf } from "../rootsOf";
 import { type OpinionSample, sampleOpinions } from "./opinionSample";
 
 /**
@@ -15,7 +15,7 @@ import { type OpinionSample, sampleOpinions } from "./opinionSample";
  */
 export function sampleCases(bench: Bench): OpinionSample[] {
   return [...bench.cases.values()].flatMap((kase, at) => {
-    const [root] = rootsOf(kase);
+    const [root] = rootCauses(kase);
     if (root === undefined) return [];
     const { instrument = "", says = "", evidence } = caseProblem(kase, bench.vocabulary);
     const told = evidence.flatMap(({ check, found }, step) => noteOn(bench, check, found, at + step) ?? []);

@@ -11,6 +11,8 @@ describe("the content's folders", () => {
       content: resolve("content"),
       vocabulary: resolve("content/vocabulary"),
       cases: resolve("content/cases"),
+      lessons: resolve("content/lessons"),
+      learners: resolve("content/learners"),
     });
     expect(contentFolders({ BENCHLORE_CONTENT: "" }, all).content).toBe(resolve("content"));
   });
@@ -20,6 +22,8 @@ describe("the content's folders", () => {
       content: "/srv/shop",
       vocabulary: "/srv/shop/vocabulary",
       cases: "/srv/shop/cases",
+      lessons: "/srv/shop/lessons",
+      learners: "/srv/shop/learners",
     });
   });
 

@@ -15,10 +15,12 @@ const caseSchema = z.object({
 const published = caseSchema.parse(schemas.get("case"));
 
 describe("the published schemas", () => {
-  it("are one for cases and one for each kind of vocabulary file", () => {
+  it("are one for cases, lessons, learners, and one for each kind of vocabulary file", () => {
     expect([...schemas.keys()]).toEqual([
       "case",
       "shop",
+      "lesson",
+      "learner",
       "instruments",
       "parts",
       "checks",

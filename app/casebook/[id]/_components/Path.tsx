@@ -3,10 +3,10 @@ import { chanceIn100 } from "@/app/_components/chanceIn100";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { RiskMark } from "@/app/_components/RiskMark";
 import { Section } from "@/app/_components/Section";
+import type { StepView } from "@/app/_components/stepViews";
 import type { PathBelief } from "@/lib/consult/beliefAlongPath";
 import { Dot, Lane } from "./Lane";
 import styles from "./Path.module.css";
-import type { StepView } from "./stepViews";
 
 type Props = Readonly<{
   steps: readonly StepView[];

@@ -1,6 +1,6 @@
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { Section } from "@/app/_components/Section";
-import type { StepView } from "./stepViews";
+import type { StepView } from "@/app/_components/stepViews";
 import styles from "./WasDone.module.css";
 
 /** The repairs of the case, and what proved that it works. */

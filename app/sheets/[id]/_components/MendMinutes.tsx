@@ -1,5 +1,5 @@
 import controls from "@/app/_components/controls.module.css";
-import type { StepView } from "@/app/casebook/[id]/_components/stepViews";
+import type { StepView } from "@/app/_components/stepViews";
 import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
 import { TypedField } from "@/app/sheets/_components/TypedField";
 import styles from "./MendMinutes.module.css";

@@ -1,8 +1,8 @@
 import Link from "next/link";
 import controls from "@/app/_components/controls.module.css";
 import { Section } from "@/app/_components/Section";
+import { SideBySide } from "@/app/_components/SideBySide";
 import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
-import { SideBySide } from "@/app/sheets/_components/SideBySide";
 import { type Revision, shortHash } from "@/lib/casebook/keeping/revisionName";
 import styles from "./Versions.module.css";
 

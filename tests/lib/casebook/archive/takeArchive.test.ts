@@ -104,6 +104,40 @@ describe("an archive that is taken in again", () => {
   });
 });
 
+describe("a lesson in an archive", () => {
+  const lesson = "---\nid: first-week\ntitle: The first week\ncases:\n  - 24-001\n---\n\nLook first.\n";
+
+  it("goes along to the byte, after the cases; learners' files stay at home", async () => {
+    const from = temporaryFolder();
+    place(join(from, "cases", "24-001.md"), goodCase);
+    place(join(from, "lessons", "first-week.md"), lesson);
+    place(join(from, "lessons", ".revisions", "first-week", "1.md"), "older");
+    place(join(from, "learners", "ada-brook.md"), "private");
+    const to = temporaryFolder();
+    const { zip, leftOut } = pack(from);
+    expect(leftOut).toEqual([]);
+    expect(statesOf(await take(zip, to))).toEqual(["cases/24-001.md new", "lessons/first-week.md new"]);
+    expect(readFileSync(join(to, "lessons", "first-week.md"), "utf8")).toBe(lesson);
+    expect(readdirSync(to).sort()).toEqual(["cases", "lessons"]);
+    expect(statesOf(await take(zip, to)).every((state) => state.endsWith("there already"))).toBe(true);
+  });
+
+  it("overwrites none of the same name, and one that cannot be read is refused with its line", async () => {
+    const to = temporaryFolder();
+    place(join(to, "lessons", "first-week.md"), lesson.replace("Look first.", "Listen first."));
+    const zip = rawZip([
+      { name: "lessons/first-week.md", bytes: Buffer.from(lesson) },
+      { name: "lessons/second-week.md", bytes: Buffer.from(lesson) },
+    ]);
+    const taken = await take(zip, to);
+    expect(taken).toMatchObject([
+      { state: "refused", problems: [{ field: "id", received: "'first-week', which another lesson has" }] },
+      { state: "refused", problems: [{ file: "lessons/second-week.md", line: 2, field: "id" }] },
+    ]);
+    expect(readFileSync(join(to, "lessons", "first-week.md"), "utf8")).toContain("Listen first.");
+  });
+});
+
 describe("a file of an archive that cannot be taken in", () => {
   it("leaves what has its name as it was, and does not keep the others out", async () => {
     const to = temporaryFolder();

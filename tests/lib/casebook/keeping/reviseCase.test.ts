@@ -171,7 +171,7 @@ describe("the lock of a case", () => {
     lock(place, process.ppid);
     expect(saveOver(place, "Two.")).toMatchObject({
       kind: "refused",
-      problems: [{ received: "another program that is saving this case" }],
+      problems: [{ received: "another program that is saving this file" }],
     });
     expect(readFileSync(place.path, "utf8")).toBe(goodCase);
   });

@@ -1,5 +1,3 @@
-import { labelOf } from "@/app/_components/labelOf";
-import { partWords } from "@/app/_components/partWords";
 import type { Case } from "@/lib/casebook/caseFile";
 import {
   isBoreStep,
@@ -12,6 +10,8 @@ import {
 } from "@/lib/casebook/step";
 import type { Check } from "@/lib/vocabulary/check";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
+import { labelOf } from "./labelOf";
+import { partWords } from "./partWords";
 
 /** One step of the path in words. */
 export type StepView = Readonly<{
