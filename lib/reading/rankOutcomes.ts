@@ -1,7 +1,8 @@
 import type { Check } from "../vocabulary/check";
 import { matchPhrases, type PhraseMatch } from "./matchPhrases";
+import type { OutcomeMeaning } from "./outcomeMeaning";
 import { readDenial } from "./readDenial";
-import type { OutcomeMeaning, Reader } from "./reader";
+import type { Reader } from "./reader";
 import { findScopes } from "./scopes";
 import { openOutcomes, tellingTerms } from "./spokenOutcomes";
 import type { Token } from "./token";

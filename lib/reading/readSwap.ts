@@ -1,7 +1,8 @@
 import type { PartRef } from "../casebook/partRef";
 import type { PhraseMatch } from "./matchPhrases";
 import type { Mention } from "./mentions";
-import type { OutcomeMeaning, Reader } from "./reader";
+import type { OutcomeMeaning } from "./outcomeMeaning";
+import type { Reader } from "./reader";
 import { findSwapHow, type SwapHow } from "./readSwapHow";
 import type { Scopes } from "./scopes";
 import { findSequences } from "./sequences";

@@ -1,7 +1,8 @@
 import { appliesTo } from "../vocabulary/appliesTo";
 import type { Check } from "../vocabulary/check";
 import { matchPhrases, type PhraseMatch } from "./matchPhrases";
-import type { OutcomeMeaning, Reader } from "./reader";
+import type { OutcomeMeaning } from "./outcomeMeaning";
+import type { Reader } from "./reader";
 import { splitTokens, type Token } from "./token";
 import { findTurns } from "./turns";
 

@@ -1,13 +1,10 @@
-import type { Check, Outcome } from "../vocabulary/check";
 import type { Vocabulary } from "../vocabulary/vocabulary";
+import type { OutcomeMeaning } from "./outcomeMeaning";
 import { buildPhraseIndex, type PhraseIndex } from "./phraseIndex";
 import { buildSequences, type Sequences } from "./sequences";
 import { learnSpokenOutcomes, type SpokenOutcomes } from "./spokenOutcomes";
 import { type PreparedWords, prepareWords, splitTokens } from "./token";
 import { buildTurns, type Turns } from "./turns";
-
-/** What a phrase of the checks means: this outcome of this check. */
-export type OutcomeMeaning = Readonly<{ check: Check; outcome: Outcome }>;
 
 /** Everything that reading shop language needs, built once from the vocabulary. */
 export type Reader = Readonly<{

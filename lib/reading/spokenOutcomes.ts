@@ -1,6 +1,6 @@
 import { WordModel } from "../diagnosis/wordModel";
 import type { Vocabulary } from "../vocabulary/vocabulary";
-import type { OutcomeMeaning } from "./reader";
+import type { OutcomeMeaning } from "./outcomeMeaning";
 import { type PreparedWords, splitTokens, type Token } from "./token";
 
 /** The words by which each outcome of the checks is told. */

@@ -1,4 +1,5 @@
-import type { OutcomeMeaning, Reader } from "./reader";
+import type { OutcomeMeaning } from "./outcomeMeaning";
+import type { Reader } from "./reader";
 import { findScopes } from "./scopes";
 import { openOutcomes, tellingTerms } from "./spokenOutcomes";
 import { splitTokens, type Token } from "./token";

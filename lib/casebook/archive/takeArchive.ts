@@ -1,25 +1,8 @@
-import type { ContentProblem } from "../../document/contentProblem";
-import type { Vocabulary } from "../../vocabulary/vocabulary";
-import type { ContentFolders } from "../contentFolder";
-import type { Casebook } from "../loadCasebook";
+import type { ArchiveTaking, TakenFile } from "./archiveTaking";
 import type { Archive } from "./openArchive";
 import { takeArchivedCase } from "./takeArchivedCase";
 import { takeArchivedLesson } from "./takeArchivedLesson";
 import { takeArchivedPhoto } from "./takeArchivedPhoto";
-
-/** What becomes of one file of an archive. */
-export type TakenFile =
-  | Readonly<{ path: string; state: "new" | "there already" }>
-  | Readonly<{ path: string; state: "refused"; problems: readonly ContentProblem[] }>;
-
-/** Where an archive is taken in. Without `write` everything is looked at and nothing is written. */
-export type ArchiveTaking = Readonly<{
-  folders: ContentFolders;
-  casebook: Pick<Casebook, "cases">;
-  vocabulary: Vocabulary;
-  write: boolean;
-  mark: string;
-}>;
 
 /**
  * Takes the files of an archive into a casebook, each whole or not at all. What is there already to the byte is well; an id or

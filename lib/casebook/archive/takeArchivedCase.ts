@@ -2,10 +2,10 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { readCase } from "../readCase";
 import { saveNewCase } from "../saveNewCase";
+import type { ArchiveTaking, TakenFile } from "./archiveTaking";
 import { decodeText } from "./decodeText";
 import type { Archive } from "./openArchive";
 import { readIfThere } from "./readIfThere";
-import type { ArchiveTaking, TakenFile } from "./takeArchive";
 
 /** Takes one case of an archive in, after every check that a new case goes through; see `takeArchive`. */
 export function takeArchivedCase(

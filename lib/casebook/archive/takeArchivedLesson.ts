@@ -3,10 +3,10 @@ import { realDisk } from "../keeping/disk";
 import { codeOf, diskFault } from "../keeping/diskFault";
 import { placeNewFile } from "../keeping/placeNewFile";
 import { readLesson } from "../lessons/readLesson";
+import type { ArchiveTaking, TakenFile } from "./archiveTaking";
 import { decodeText } from "./decodeText";
 import type { Archive } from "./openArchive";
 import { readIfThere } from "./readIfThere";
-import type { ArchiveTaking, TakenFile } from "./takeArchive";
 
 /** Takes one lesson of an archive in, where it can be read; see `takeArchive`. Its cases may come later, or by another way. */
 export function takeArchivedLesson(

@@ -3,9 +3,9 @@ import { fileTypeFromBuffer } from "file-type";
 import { realDisk } from "../keeping/disk";
 import { codeOf, diskFault } from "../keeping/diskFault";
 import { placeNewFile } from "../keeping/placeNewFile";
+import type { ArchiveTaking, TakenFile } from "./archiveTaking";
 import type { Archive } from "./openArchive";
 import { readIfThere } from "./readIfThere";
-import type { ArchiveTaking, TakenFile } from "./takeArchive";
 
 const pictureTypes = new Set(["image/jpeg", "image/png", "image/webp", "image/avif", "image/gif"]);
 

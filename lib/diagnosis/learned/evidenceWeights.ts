@@ -2,9 +2,9 @@ import { classPrior } from "../../similarity/learned/classPrior";
 import { encodeFeature } from "../../similarity/learned/encodeFeature";
 import { equalFrequencyCuts } from "../../similarity/learned/equalFrequencyCuts";
 import type { Feature, LabelledRows } from "../../similarity/learned/feature";
+import { minimise } from "../../similarity/learned/minimise";
 import { standardise } from "../../similarity/learned/plainDifference";
 import { logSumExp, normaliseLogs } from "./logSumExp";
-import { minimise } from "./minimise";
 import type { Judge, Opinions } from "./opinion";
 
 /** Walking on brings nothing that shows. Chosen. */

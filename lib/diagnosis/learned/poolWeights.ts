@@ -1,5 +1,5 @@
+import { minimise } from "../../similarity/learned/minimise";
 import { logSumExp } from "./logSumExp";
-import { minimise } from "./minimise";
 
 const search = { mostSteps: 60, tolerance: 1e-6 } as const;
 

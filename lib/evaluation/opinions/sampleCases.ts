@@ -2,7 +2,7 @@ import { rootCauses } from "../../casebook/rootCauses";
 import type { Bench } from "../../consult/bench";
 import { caseProblem } from "../../consult/caseProblem";
 import { withoutCase } from "../../consult/withoutCase";
-import type { OutcomeMeaning } from "../../reading/reader";
+import type { OutcomeMeaning } from "../../reading/outcomeMeaning";
 import { learnOutcomeNote } from "../../reading/spokenOutcomes";
 import { type OpinionSample, sampleOpinions } from "./opinionSample";
 

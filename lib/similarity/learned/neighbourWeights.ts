@@ -1,7 +1,7 @@
-import { minimise } from "../../diagnosis/learned/minimise";
 import { classPrior } from "./classPrior";
 import type { AddDistance } from "./distance";
 import type { LabelledRows } from "./feature";
+import { minimise } from "./minimise";
 
 /** Rows whose class is to be foretold by their neighbours, and the neighbours, at most. Chosen: more hardly changed the weights. */
 const mostAsked = 250;

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { minimise } from "@/lib/diagnosis/learned/minimise";
 import { learnPoolWeights } from "@/lib/diagnosis/learned/poolWeights";
 import { sampleRows } from "@/lib/diagnosis/learned/sampleRows";
 import { seededRandom } from "@/lib/diagnosis/learned/seededRandom";
 import { stratifiedFolds } from "@/lib/diagnosis/learned/stratifiedFolds";
+import { minimise } from "@/lib/similarity/learned/minimise";
 
 const logs = (...p: number[]) => Float64Array.from(p, Math.log);
 

@@ -1,0 +1,18 @@
+import type { ContentProblem } from "../../document/contentProblem";
+import type { Vocabulary } from "../../vocabulary/vocabulary";
+import type { ContentFolders } from "../contentFolder";
+import type { Casebook } from "../loadCasebook";
+
+/** What becomes of one file of an archive. */
+export type TakenFile =
+  | Readonly<{ path: string; state: "new" | "there already" }>
+  | Readonly<{ path: string; state: "refused"; problems: readonly ContentProblem[] }>;
+
+/** Where an archive is taken in. Without `write` everything is looked at and nothing is written. */
+export type ArchiveTaking = Readonly<{
+  folders: ContentFolders;
+  casebook: Pick<Casebook, "cases">;
+  vocabulary: Vocabulary;
+  write: boolean;
+  mark: string;
+}>;

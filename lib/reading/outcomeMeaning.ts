@@ -1,0 +1,4 @@
+import type { Check, Outcome } from "../vocabulary/check";
+
+/** What a phrase of the checks means: this outcome of this check. */
+export type OutcomeMeaning = Readonly<{ check: Check; outcome: Outcome }>;
