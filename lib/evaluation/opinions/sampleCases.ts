@@ -8,8 +8,8 @@ import { type OpinionSample, sampleOpinions } from "./opinionSample";
 
 /**
  * Asks about every finished case with that case left out, three times: with its findings set down as such; with the same
- * findings as evidence in words; and with them written out in the free text. The words are notes of the handbook that tell of
- * those findings, each as if nobody had written it.
+ * findings as evidence in words; and with them written out in the free text. Of the words every other one is a usual phrase of
+ * the handbook, the rest are its notes, each as if nobody had written it.
  *
  * Source: leave-one-out cross-validation, Stone 1974.
  */
@@ -21,29 +21,34 @@ export function sampleCases(bench: Bench): OpinionSample[] {
     const told = evidence.flatMap(({ check, found }, step) => noteOn(bench, check, found, at + step) ?? []);
     return withoutCase(bench, kase, () => {
       const asked = [sampleOpinions(bench, { instrument, says, evidence }, root, kase.id)];
-      for (const { meaning, note } of told) learnOutcomeNote(bench.reader, meaning, note, -1);
+      for (const { meaning, note, isUsual } of told)
+        if (!isUsual) learnOutcomeNote(bench.reader, meaning, note, -1);
       try {
         const inWords = told.map(({ meaning, note }) => ({ check: meaning.check.label, found: note }));
         const inText = [says, ...told.map(({ note }) => note)].join(". ");
         asked.push(sampleOpinions(bench, { instrument, says, evidence: inWords }, root, kase.id));
         asked.push(sampleOpinions(bench, { instrument, says: inText }, root, kase.id));
       } finally {
-        for (const { meaning, note } of told) learnOutcomeNote(bench.reader, meaning, note, 1);
+        for (const { meaning, note, isUsual } of told)
+          if (!isUsual) learnOutcomeNote(bench.reader, meaning, note, 1);
       }
       return asked;
     });
   });
 }
 
-/** One of the notes that tell of a finding; `turn` says which, so that all of them have theirs. */
+/** One of the phrases or notes that tell of a finding; `turn` says which, so that all of them have theirs. */
 function noteOn(
   { vocabulary }: Bench,
   checkId: string,
   outcomeId: string,
   turn: number,
-): Readonly<{ meaning: OutcomeMeaning; note: string }> | undefined {
+): Readonly<{ meaning: OutcomeMeaning; note: string; isUsual: boolean }> | undefined {
   const check = vocabulary.checks.get(checkId);
   const outcome = check?.outcomes.find(({ id }) => id === outcomeId);
-  const note = outcome?.toldAs[turn % outcome.toldAs.length];
-  return check && outcome && note !== undefined ? { meaning: { check, outcome }, note } : undefined;
+  if (!check || !outcome) return undefined;
+  const isUsual = turn % 2 === 0 && outcome.synonyms.length > 0;
+  const words = isUsual ? outcome.synonyms : outcome.toldAs;
+  const note = words[Math.floor(turn / 2) % words.length];
+  return note === undefined ? undefined : { meaning: { check, outcome }, note, isUsual };
 }
