@@ -89,8 +89,10 @@ function evaluatePhrases() {
 }
 
 function evaluateNotes() {
-  const notes = z.array(benchNoteSchema).parse(readReference("notes/benchNotes.json"));
-  return notesReport(notes, openBench(process.env).bench);
+  const { bench } = openBench(process.env);
+  const reportOn = (name: string) =>
+    notesReport(z.array(benchNoteSchema).parse(readReference(`notes/${name}.json`)), bench);
+  return { benchNotes: reportOn("benchNotes"), benchProblems: reportOn("benchProblems") };
 }
 
 function readReference(name: string): unknown {

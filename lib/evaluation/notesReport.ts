@@ -6,9 +6,7 @@ import { idSchema } from "../vocabulary/words";
 import { type RankSummary, summariseRanks } from "./summariseRanks";
 
 /** A bench note with the cause that was behind it: as its writer put it, and as the entries of the handbook that say the same. */
-export const benchNoteSchema = z.strictObject({
-  instrument: z.string().min(2),
-  says: z.string().min(2),
+export const benchNoteSchema = problemSchema.safeExtend({
   toldCause: z.string().min(2),
   means: z.array(idSchema).min(1),
 });
@@ -22,8 +20,9 @@ export type NotesReport = RankSummary &
 
 /** Asks the bench about every note; a cause that is not listed has the rank null. */
 export function notesReport(notes: readonly BenchNote[], bench: Bench): NotesReport {
-  const asked = notes.map(({ instrument, says, toldCause, means }) => {
-    const { causes } = consult(problemSchema.parse({ instrument, says }), bench);
+  const asked = notes.map(({ toldCause, means, ...problem }) => {
+    const { says = "" } = problem;
+    const { causes } = consult(problem, bench);
     const at = causes.findIndex(({ id }) => means.includes(id));
     return { says, toldCause, rank: at < 0 ? null : at + 1, first: causes[0]?.id ?? "" };
   });

@@ -56,7 +56,9 @@ export function rankOutcomes(
   const worthByWords = new Map(
     meanings.map((meaning, row) => [nameOf(meaning), weights.words * (logs[row] ?? 0)]),
   );
-  const worthOf = ({ check }: OutcomeMeaning) => weights.named * (namedWorth.get(check.id) ?? 0);
+  const namedByWords = weighChecks(tokens.slice(0, tokens.length - found.length), reader, serves);
+  const worthOf = ({ check }: OutcomeMeaning) =>
+    weights.named * (namedWorth.get(check.id) ?? 0) + weights.words * (namedByWords.get(check.id) ?? 0);
   for (const meaning of meanings) {
     if (admits(meaning)) consider(meaning, worthOf(meaning) + (worthByWords.get(nameOf(meaning)) ?? 0));
   }
@@ -77,6 +79,17 @@ export function rankOutcomes(
   const top = ranked[0]?.score ?? 0;
   const total = ranked.reduce((sum, { score }) => sum + Math.exp(score - top), 0);
   return ranked.map(({ score, ...one }) => ({ ...one, share: Math.exp(score - top) / total }));
+}
+
+/** How likely the words are with which a check was called, against words in general, by its id; natural logarithm. */
+function weighChecks(
+  called: readonly Token[],
+  { spokenChecks, vocabulary, words }: Reader,
+  serves: (check: Check) => boolean,
+): Map<string, number> {
+  const open = new Set([...vocabulary.checks.values()].filter(serves).map(({ id }) => id));
+  const { logs } = spokenChecks.weigh(tellingTerms(called, words), (id) => open.has(id));
+  return new Map(spokenChecks.topics.map((id, row) => [id, logs[row] ?? 0]));
 }
 
 const nameOf = ({ check, outcome }: OutcomeMeaning) => `${check.id} ${outcome.id}`;

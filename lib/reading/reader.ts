@@ -1,7 +1,9 @@
+import type { WordModel } from "../diagnosis/wordModel";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import type { OutcomeMeaning } from "./outcomeMeaning";
 import { buildPhraseIndex, type PhraseIndex } from "./phraseIndex";
 import { buildSequences, type Sequences } from "./sequences";
+import { learnSpokenChecks } from "./spokenChecks";
 import { learnSpokenOutcomes, type SpokenOutcomes } from "./spokenOutcomes";
 import { type PreparedWords, prepareWords, splitTokens } from "./token";
 import { buildTurns, type Turns } from "./turns";
@@ -16,6 +18,8 @@ export type Reader = Readonly<{
   instruments: PhraseIndex<string>;
   sequences: Sequences;
   spoken: SpokenOutcomes;
+  /** The words by which each check is called. */
+  spokenChecks: WordModel;
   turns: Turns;
 }>;
 
@@ -40,6 +44,7 @@ export function buildReader(vocabulary: Vocabulary): Reader {
     instruments: named(vocabulary.instruments.values()),
     sequences: buildSequences(vocabulary.words, words),
     spoken: learnSpokenOutcomes(vocabulary, words),
+    spokenChecks: learnSpokenChecks(vocabulary, words),
     turns: buildTurns(vocabulary.words, words),
   };
 }

@@ -39,7 +39,8 @@ export function learnOutcomeNote(
   spoken.model.learn(outcomeName(meaning), termsOf(note, weightOf.toldAs, words), sign);
 }
 
-const termsOf = (text: string, weight: number, words: PreparedWords) =>
+/** The telling terms of a text, each with the same weight. */
+export const termsOf = (text: string, weight: number, words: PreparedWords) =>
   new Map([...tellingTerms(splitTokens(text, words), words)].map((term) => [term, weight]));
 
 /** The names in the model of the outcomes that make sense, as `admits` says. */
