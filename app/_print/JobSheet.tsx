@@ -2,6 +2,7 @@ import { formatDay } from "@/app/_components/formatDay";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { formatMoney } from "@/app/_components/formatMoney";
 import { labelOf } from "@/app/_components/labelOf";
+import { Photos } from "@/app/_components/Photos";
 import { partWords } from "@/app/_components/partWords";
 import type { Case } from "@/lib/casebook/caseFile";
 import { listProofs } from "@/lib/consult/sheet/listProofs";
@@ -41,6 +42,7 @@ export function JobSheet({ kase, vocabulary, shop }: Props) {
       <p>
         <b>On arrival</b> {kase.arrival.length > 0 ? kase.arrival.join("; ") : "nothing noted"}
       </p>
+      {kase.photos ? <Photos id={kase.id} photos={kase.photos} as="paper" /> : null}
       {kase.causes.length > 0 ? (
         <p>
           <b>Causes</b>{" "}

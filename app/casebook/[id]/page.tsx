@@ -7,6 +7,7 @@ import { LessonMark } from "@/app/_components/LessonMark";
 import { LikeCase } from "@/app/_components/LikeCase";
 import { labelOf } from "@/app/_components/labelOf";
 import { outcomeWord } from "@/app/_components/outcomeWord";
+import { Photos } from "@/app/_components/Photos";
 import { Section } from "@/app/_components/Section";
 import { Story } from "@/app/_components/Story";
 import { stepViews } from "@/app/_components/stepViews";
@@ -90,6 +91,7 @@ export default async function CasePage({ params, searchParams }: Props) {
             <b>On arrival</b> {kase.arrival.join("; ")}
           </p>
         ) : null}
+        {kase.photos ? <Photos id={kase.id} photos={kase.photos} /> : null}
       </div>
       <div className={styles.two}>
         <div className={styles.path}>

@@ -14,6 +14,7 @@ import { getShop } from "@/app/_data/shop";
 import { Harms } from "@/app/casebook/[id]/_components/Harms";
 import { Path } from "@/app/casebook/[id]/_components/Path";
 import { readRevision } from "@/lib/casebook/keeping/readRevision";
+import { findTakenOff } from "@/lib/casebook/photos/findTakenOff";
 import { beliefAlongPath } from "@/lib/consult/beliefAlongPath";
 import { estimateJob } from "@/lib/consult/quote/estimateJob";
 import { repairsInView } from "@/lib/consult/quote/repairsInView";
@@ -25,6 +26,7 @@ import { EditSheet } from "./_components/EditSheet";
 import { LikeBefore } from "./_components/LikeBefore";
 import { LogNext } from "./_components/LogNext";
 import { MendMinutes } from "./_components/MendMinutes";
+import { PhotosPart } from "./_components/PhotosPart";
 import { PlanPart } from "./_components/PlanPart";
 import { ProofList } from "./_components/ProofList";
 import { QuotePart } from "./_components/QuotePart";
@@ -47,7 +49,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
   const found = await getSheet((await params).id);
   if (!found) notFound();
   const { kase, kept, place, problems, revisions } = found;
-  const { done, what, version } = await searchParams;
+  const { done, what, version, photo } = await searchParams;
   const { bench, vocabulary, casebook } = await getShop();
   const sheet = { id: place.id, text: kept.text, hash: kept.hash };
   const number = Number(version);
@@ -91,6 +93,8 @@ export default async function SheetPage({ params, searchParams }: Props) {
       </main>
     );
   }
+  const asked = typeof photo === "string" && !kase.photos?.some(({ file }) => file === photo) ? photo : "";
+  const takenOff = asked === "" ? undefined : findTakenOff(place, revisions, asked);
   const answer = consultSheet(kase, bench);
   const belief = beliefAlongPath(kase, bench);
   const steps = stepViews(kase, vocabulary);
@@ -112,7 +116,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
         <span>Taken in {formatDay(kase.received)}</span>
       </p>
       <h1>{kase.title}</h1>
-      <DoneNote done={done} sheet={sheet} hasSteps={kase.path.length > 0} />
+      <DoneNote done={done} sheet={sheet} hasSteps={kase.path.length > 0} takenOff={takenOff} />
       <datalist id="parts">
         {partChoices(vocabulary, kase.instrument).map((part) => (
           <option key={part} value={part} />
@@ -129,6 +133,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
           <summary className={styles.edit}>Put this right, note the state on arrival</summary>
           <EditSheet sheet={sheet} kase={kase} vocabulary={vocabulary} />
         </details>
+        <PhotosPart sheet={sheet} kase={kase} />
       </div>
       <div className={styles.two}>
         <div>

@@ -5,9 +5,8 @@ export const photoLimits = {
   bytes: 25 * mebibyte,
   /** Width times height: 8,000 by 8,000. Beyond it a small file may be a bomb that swells to gigabytes. */
   pixels: 64_000_000,
-  /** As many as are taken at one go, and what they may weigh together with the rest of the form. */
+  /** As many as are taken at one go. */
   atOnce: 12,
-  sentBytes: 60 * mebibyte,
 } as const;
 
 /** The longer side of the two sizes that are kept. */
