@@ -28,9 +28,12 @@ export function Photos({ id, photos, as = "strip", under }: Props) {
                   <img src={`${place}${thumbOf(file)}`} alt={alt} loading="lazy" />
                 </a>
               ) : (
-                <img src={`${place}${file}`} alt={alt} />
+                // What it shows stands under it.
+                <img src={`${place}${file}`} alt={`Photo ${at + 1}`} />
               )}
-              <figcaption>{caption ?? (as === "strip" ? "Not described yet" : "")}</figcaption>
+              <figcaption>
+                {at + 1}. {caption ?? "Not described yet"}
+              </figcaption>
             </figure>
             {under?.(photo, at)}
           </li>

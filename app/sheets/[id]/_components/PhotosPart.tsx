@@ -20,18 +20,19 @@ export function PhotosPart({ sheet, kase: { id, photos = [] } }: Props) {
           id={id}
           photos={photos}
           under={({ file, caption }, at) => (
-            <details className="unprinted">
-              <summary className={styles.opens}>
-                {caption ? "Describe anew, take off" : "Describe, take off"}
-              </summary>
+            // The words to open stand within the form, so that what it answers is never folded away.
+            <div className="unprinted">
               <SheetForm sheet={sheet} wish="caption" name={`caption-${file}`}>
                 <input type="hidden" name="photo" value={file} />
-                <TypedField name="caption" label={`What photo ${at + 1} shows`} value={caption ?? ""} />
-                <p className={fields.buttons}>
-                  <button type="submit" className={controls.plain}>
-                    Keep it so
-                  </button>
-                </p>
+                <details>
+                  <summary className={styles.opens}>{caption ? "Describe anew" : "Describe"}</summary>
+                  <TypedField name="caption" label={`What photo ${at + 1} shows`} value={caption ?? ""} />
+                  <p className={fields.buttons}>
+                    <button type="submit" className={controls.plain}>
+                      Keep these words
+                    </button>
+                  </p>
+                </details>
               </SheetForm>
               <SheetForm sheet={sheet} wish="photo-off" name={`off-${file}`}>
                 <input type="hidden" name="photo" value={file} />
@@ -39,22 +40,24 @@ export function PhotosPart({ sheet, kase: { id, photos = [] } }: Props) {
                   Take photo {at + 1} off
                 </button>
               </SheetForm>
-            </details>
+            </div>
           )}
         />
       ) : null}
-      <details className="unprinted">
-        <summary className={styles.opens}>Add photos of the state on arrival</summary>
-        <SheetForm sheet={sheet} wish="photos" name="photos" act={takePhotosIn} className={styles.add}>
-          <PhotoField mostBytes={mostSentBytes} />
-          <TypedField name="caption" label="What they show, if you like" />
-          <p className={fields.buttons}>
-            <button type="submit" className={controls.lead}>
-              Keep the photos
-            </button>
-          </p>
-        </SheetForm>
-      </details>
+      <SheetForm sheet={sheet} wish="photos" name="photos" act={takePhotosIn} className="unprinted">
+        <details>
+          <summary className={styles.opens}>Add photos of the state on arrival</summary>
+          <div className={styles.add}>
+            <PhotoField mostBytes={mostSentBytes} />
+            <TypedField name="caption" label="What they show, if you like" />
+            <p className={fields.buttons}>
+              <button type="submit" className={controls.lead}>
+                Keep the photos
+              </button>
+            </p>
+          </div>
+        </details>
+      </SheetForm>
     </div>
   );
 }
