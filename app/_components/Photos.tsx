@@ -29,7 +29,7 @@ export function Photos({ id, photos, as = "strip", under }: Props) {
                 </a>
               ) : (
                 // What it shows stands under it.
-                <img src={`${place}${file}`} alt={`Photo ${at + 1}`} />
+                <img src={`${place}${file}`} alt={`On arrival, view ${at + 1}`} />
               )}
               <figcaption>
                 {at + 1}. {caption ?? "Not described yet"}

@@ -6,11 +6,13 @@ import { NotYet } from "@/app/_bench/NotYet";
 import controls from "@/app/_components/controls.module.css";
 import { formatDay } from "@/app/_components/formatDay";
 import { labelOf } from "@/app/_components/labelOf";
+import { readUnit } from "@/app/_components/readUnit";
 import { StateNote } from "@/app/_components/StateNote";
 import { stepViews } from "@/app/_components/stepViews";
 import { getSheet } from "@/app/_data/getSheet";
 import { getSettings } from "@/app/_data/settings";
 import { getShop } from "@/app/_data/shop";
+import { Gauged } from "@/app/_gauges/Gauged";
 import { Harms } from "@/app/casebook/[id]/_components/Harms";
 import { Path } from "@/app/casebook/[id]/_components/Path";
 import { readRevision } from "@/lib/casebook/keeping/readRevision";
@@ -20,6 +22,7 @@ import { estimateJob } from "@/lib/consult/quote/estimateJob";
 import { repairsInView } from "@/lib/consult/quote/repairsInView";
 import { consultSheet } from "@/lib/consult/sheet/consultSheet";
 import { formatProblem } from "@/lib/document/contentProblem";
+import { lengthWords } from "@/lib/gauging/lengthWords";
 import { SheetForm } from "../_components/SheetForm";
 import { DoneNote } from "./_components/DoneNote";
 import { EditSheet } from "./_components/EditSheet";
@@ -97,7 +100,8 @@ export default async function SheetPage({ params, searchParams }: Props) {
   const takenOff = asked === "" ? undefined : findTakenOff(place, revisions, asked);
   const answer = consultSheet(kase, bench);
   const belief = beliefAlongPath(kase, bench);
-  const steps = stepViews(kase, vocabulary);
+  const unit = await readUnit();
+  const steps = stepViews(kase, vocabulary, lengthWords(unit));
   const estimate = estimateJob(kase, repairsInView(kase, answer, vocabulary), bench);
   const { settings } = await getSettings();
   const planned = new Set(kase.plan?.map(({ repair }) => repair));
@@ -163,11 +167,15 @@ export default async function SheetPage({ params, searchParams }: Props) {
               </div>
             ) : null}
           </div>
+          <Gauged kase={kase} reader={bench.reader} unit={unit} />
         </div>
         <aside className={styles.aside} aria-label="What it looks like">
           <p className={`${controls.row} unprinted`}>
             <Link className={controls.lead} href={`/sheets/${kase.id}/close`} prefetch={false}>
               Close the job
+            </Link>
+            <Link className={controls.plain} href={`/sheets/${kase.id}/gauges`} prefetch={false}>
+              Gauges
             </Link>
             <Link className={controls.plain} href={`/sheets/${kase.id}/job-sheet`} prefetch={false}>
               Job sheet

@@ -1,7 +1,7 @@
 import type { ReadingsInput } from "@/lib/consult/gauge/readingsInput";
 import { idSchema } from "@/lib/vocabulary/words";
-import { swapResultSchema, type TappedSwap } from "../../_bench/benchQuery";
-import { swapInput } from "../../_bench/swapInput";
+import { swapResultSchema, type TappedSwap } from "../_bench/benchQuery";
+import { swapInput } from "../_bench/swapInput";
 import { anglesOf, type GaugesFields, lengthsOf, sectionNumbers, valvesOf } from "./gaugesFields";
 
 /** The page's readings as the engine takes them, every length with its unit. */

@@ -1,6 +1,6 @@
 import { checkThatReads } from "@/lib/vocabulary/checkThatReads";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
-import controls from "../../_components/controls.module.css";
+import controls from "../_components/controls.module.css";
 import type { GaugesFields } from "./gaugesFields";
 import { swapsOf } from "./gaugesInput";
 import styles from "./SwapFields.module.css";

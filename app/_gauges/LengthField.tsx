@@ -1,4 +1,4 @@
-import controls from "../../_components/controls.module.css";
+import controls from "../_components/controls.module.css";
 import styles from "./Fields.module.css";
 import type { GaugesFields } from "./gaugesFields";
 

@@ -1,5 +1,5 @@
-import controls from "../../_components/controls.module.css";
-import { StateNote } from "../../_components/StateNote";
+import controls from "../_components/controls.module.css";
+import { StateNote } from "../_components/StateNote";
 import type { Question } from "./questionsOf";
 
 /** Lengths that were not counted, each with the ways in which it can be meant; one tap writes it so. */

@@ -1,5 +1,5 @@
 import { mmPerUnit } from "@/lib/gauging/lengthUnit";
-import type { ShownUnit } from "./gaugesFields";
+import type { ShownUnit } from "../_components/readUnit";
 
 /** A stretch of sizes drawn from left to right, with the marks along it. */
 export type Scale = Readonly<{

@@ -1,6 +1,6 @@
 import type { LengthWords } from "@/lib/gauging/lengthWords";
 import type { BracketAtDepth } from "@/lib/gauging/plugReport";
-import type { ShownUnit } from "./gaugesFields";
+import type { ShownUnit } from "../_components/readUnit";
 import styles from "./Ladder.module.css";
 import { type Scale, scaleOf } from "./scale";
 

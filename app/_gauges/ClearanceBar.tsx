@@ -1,5 +1,5 @@
 import type { Clearance } from "@/lib/gauging/clearance";
-import type { ShownUnit } from "./gaugesFields";
+import type { ShownUnit } from "../_components/readUnit";
 import styles from "./Ladder.module.css";
 import { scaleOf } from "./scale";
 

@@ -1,7 +1,7 @@
 import type { GaugedSwaps } from "@/lib/consult/gauge/gaugeAnswer";
-import { swapResultSchema } from "../../_bench/benchQuery";
-import { SwapMark } from "../../_bench/SwapMark";
-import controls from "../../_components/controls.module.css";
+import { swapResultSchema } from "../_bench/benchQuery";
+import { SwapMark } from "../_bench/SwapMark";
+import controls from "../_components/controls.module.css";
 import { type GaugesFields, valveCounts, valvesOf } from "./gaugesFields";
 import styles from "./SwapFields.module.css";
 

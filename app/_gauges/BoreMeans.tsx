@@ -1,87 +1,29 @@
 import type { ReadingsInput } from "@/lib/consult/gauge/readingsInput";
 import { boreMap } from "@/lib/gauging/boreMap";
 import { boreWords } from "@/lib/gauging/boreWords";
-import type { LengthWords } from "@/lib/gauging/lengthWords";
+import { lengthWords } from "@/lib/gauging/lengthWords";
 import { readSize } from "@/lib/gauging/readSize";
 import { taperWords } from "@/lib/gauging/taperWords";
-import controls from "../../_components/controls.module.css";
-import { Section } from "../../_components/Section";
-import { StateNote } from "../../_components/StateNote";
+import type { ShownUnit } from "../_components/readUnit";
 import { BoreDrawing } from "./BoreDrawing";
 import { boreScale } from "./boreLayout";
 import { DownTheBore } from "./DownTheBore";
-import styles from "./Fields.module.css";
-import {
-  angleCountOf,
-  angleCounts,
-  anglesOf,
-  type GaugesFields,
-  sectionNumbers,
-  unitOf,
-} from "./gaugesFields";
-import { LengthField } from "./LengthField";
 import { Numbers } from "./Numbers";
 import { sectionRows } from "./numberRows";
 import part from "./Part.module.css";
 
 type Props = Readonly<{
-  fields: GaugesFields;
+  /** Sections of one bore. */
   diameters: ReadingsInput["diameters"];
-  pistonMm: number | undefined;
-  lengths: LengthWords;
+  /** The diameter of what goes into it, as it was written. */
+  piston?: string | undefined;
+  unit: ShownUnit;
 }>;
 
-/** The bore at several angles and depths: fields, then every depth drawn to one exaggerated scale. */
-export function BorePart({ fields, diameters, pistonMm, lengths }: Props) {
-  return (
-    <Section title="Bore at angles" aside="Diameters, counted clockwise from a mark that you choose.">
-      <div className={part.halves}>
-        <div>
-          <label className={`${styles.field} ${styles.choice}`}>
-            <span>Readings round the bore</span>
-            <select name="angles" defaultValue={angleCountOf(fields)} className={controls.field}>
-              {angleCounts.map((count) => (
-                <option key={count} value={count}>
-                  {count}, every {180 / count} degrees
-                </option>
-              ))}
-            </select>
-          </label>
-          {sectionNumbers(fields).map((number) => (
-            <fieldset key={number} className={styles.set}>
-              <legend>{number === 1 ? "One depth" : `Depth ${number}`}</legend>
-              <div className={styles.angles}>
-                <LengthField name={`d${number}`} label="Depth" fields={fields} />
-                {anglesOf(fields).map((angle) => (
-                  <LengthField
-                    key={angle}
-                    name={`d${number}-${angle}`}
-                    label={`at ${angle}°`}
-                    fields={fields}
-                  />
-                ))}
-              </div>
-            </fieldset>
-          ))}
-        </div>
-        <div>
-          {diameters.length > 0 ? (
-            <BoreMeans fields={fields} diameters={diameters} pistonMm={pistonMm} lengths={lengths} />
-          ) : (
-            <StateNote title="No diameter yet">
-              <p>
-                Three angles give the oval, four tell how far it may be out, five tell a dent from an oval.
-                Take six and you have all three.
-              </p>
-            </StateNote>
-          )}
-        </div>
-      </div>
-    </Section>
-  );
-}
-
-function BoreMeans({ fields, diameters, pistonMm, lengths }: Props) {
+/** What diameters of one bore come to: every depth drawn to one exaggerated scale, and the bore along its depth. */
+export function BoreMeans({ diameters, piston, unit }: Props) {
+  const lengths = lengthWords(unit);
+  const pistonMm = piston === undefined ? undefined : mmOf(piston, "diameter");
   const read = diameters.map(({ depth, readings }) => ({
     depthMm: depth === undefined ? null : (mmOf(depth, "depth") ?? null),
     readings: readings.flatMap(({ angle, diameter }) => {
@@ -93,7 +35,7 @@ function BoreMeans({ fields, diameters, pistonMm, lengths }: Props) {
   const scale = boreScale(
     sections,
     read.map(({ readings }) => readings),
-    unitOf(fields),
+    unit,
   );
   const notes = new Set(sections.flatMap(({ oval }) => (oval.kind === "fitted" ? oval.notes : [])));
   return (
@@ -131,7 +73,7 @@ function BoreMeans({ fields, diameters, pistonMm, lengths }: Props) {
         {diameters.length > 1 ? (
           <article>
             <h3>Down the bore</h3>
-            <DownTheBore sections={sections} pistonMm={pistonMm} unit={unitOf(fields)} lengths={lengths} />
+            <DownTheBore sections={sections} pistonMm={pistonMm} unit={unit} lengths={lengths} />
             <p className={part.means}>{taperWords(taper, lengths)}</p>
           </article>
         ) : null}

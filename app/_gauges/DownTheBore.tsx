@@ -1,7 +1,7 @@
 import type { BoreMap } from "@/lib/gauging/boreMap";
 import type { LengthWords } from "@/lib/gauging/lengthWords";
+import type { ShownUnit } from "../_components/readUnit";
 import styles from "./BoreDrawing.module.css";
-import type { ShownUnit } from "./gaugesFields";
 import { scaleOf } from "./scale";
 
 type Props = Readonly<{

@@ -1,18 +1,18 @@
 import { splitLength } from "@/lib/gauging/splitLength";
 import { splitLengths } from "@/lib/gauging/splitLengths";
+import type { ShownUnit } from "../_components/readUnit";
 
 /** Everything on the page as it stands in the address: a field's name and its text, empty ones left out. */
 export type GaugesFields = Readonly<Record<string, string>>;
-export type ShownUnit = "inch" | "mm";
 type SearchParams = Readonly<Record<string, string | readonly string[] | undefined>>;
 
 /** Depths at which one bore can be measured here. */
-const mostSections = 6;
+export const mostSections = 6;
 export const angleCounts = [4, 6, 9, 12] as const;
 export const valveCounts = [2, 3, 4, 5] as const;
 
 const longestField = 200;
-const names = /^(part|sib|pm|piston|depth|passes|stops|spasses|sstops|angles|valves|unit|show)$/;
+const names = /^(part|sib|pm|piston|depth|passes|stops|spasses|sstops|angles|valves|unit)$/;
 const sectionName = /^d([1-6])(?:-(\d{1,3}(?:\.\d)?))?$/;
 /** A pair's result; with a letter behind it where it rubbed (w), which way (y), how it was turned (t). */
 const swapName = /^s([1-5])-([1-5])[wyt]?$/;
@@ -24,23 +24,26 @@ export const isLengthField = (name: string) =>
 /**
  * Reads the page's fields from an address. What is no field of it is passed over.
  *
- * `unit` is the unit of numbers written without one; where `show` asks for the other, they get their unit written behind them first,
- * so that switching never changes what was measured.
+ * `unit` is the unit of numbers written without one, inches where an address does not say. Where another is shown they get
+ * theirs written behind them first, so that switching never changes what was measured.
+ *
+ * @param shown the unit that lengths are written and shown in from now on
  */
-export function readGaugesFields(params: SearchParams): GaugesFields {
-  const fields = Object.entries(params).flatMap(([name, value]): [string, string][] => {
+export function readGaugesFields(params: SearchParams, shown: ShownUnit): GaugesFields {
+  const kept = Object.entries(params).flatMap(([name, value]): [string, string][] => {
     const text = (typeof value === "string" ? value : value?.[0])?.trim().slice(0, longestField);
     return text && (names.test(name) || sectionName.test(name) || swapName.test(name)) ? [[name, text]] : [];
   });
-  const { show, ...kept } = Object.fromEntries(fields);
-  const unit = unitOf(kept);
-  if (show === undefined || unitOf({ unit: show }) === unit) return kept;
-  const spelled = Object.entries(kept).map(([name, text]) => [
+  const written = unitOf(Object.fromEntries(kept));
+  const spelled = kept.map(([name, text]) => [
     name,
-    isLengthField(name) ? spellUnits(text, unit) : text,
+    written !== shown && isLengthField(name) ? spellUnits(text, written) : text,
   ]);
-  return { ...Object.fromEntries(spelled), unit: show === "mm" ? "mm" : "in" };
+  return { ...Object.fromEntries(spelled), unit: shown === "mm" ? "mm" : "in" };
 }
+
+/** Whether anything was filled in. */
+export const isFilled = ({ unit: _, ...fields }: GaugesFields) => Object.keys(fields).length > 0;
 
 export const unitOf = ({ unit }: GaugesFields): ShownUnit => (unit === "mm" ? "mm" : "inch");
 
@@ -60,10 +63,14 @@ const spellUnits = (text: string, unit: ShownUnit) =>
 export const lengthsOf = (fields: GaugesFields, name: string): readonly string[] =>
   splitLengths(fields[name] ?? "").map((text) => withUnit(text, unitOf(fields)));
 
-/** The address of the page with these fields. */
-export function gaugesHref(fields: GaugesFields): string {
+/**
+ * The address of a page with these fields.
+ *
+ * @param path default the Gauges page itself
+ */
+export function gaugesHref(fields: GaugesFields, path = "/gauges"): string {
   const search = new URLSearchParams(fields).toString();
-  return search ? `/gauges?${search}` : "/gauges";
+  return search ? `${path}?${search}` : path;
 }
 
 const oneOf = <T extends number>(text: string | undefined, choices: readonly T[], otherwise: T): T =>

@@ -21,7 +21,7 @@ const fieldWords: Readonly<Record<string, string>> = {
 };
 
 /** Every length on the page that has to be asked about, in the fields' order. */
-export function questionsOf(fields: GaugesFields): readonly Question[] {
+export function questionsOf(fields: GaugesFields, path: string): readonly Question[] {
   return Object.entries(fields)
     .filter(([name]) => isLengthField(name))
     .flatMap(([name, text]) => {
@@ -30,7 +30,7 @@ export function questionsOf(fields: GaugesFields): readonly Question[] {
         const read = readSize(withUnit(length, unitOf(fields)), kindOf(name));
         if (read.kind === "length") return [];
         const rewrite = (write: string) =>
-          gaugesHref({ ...fields, [name]: lengths.toSpliced(index, 1, write).join("; ") });
+          gaugesHref({ ...fields, [name]: lengths.toSpliced(index, 1, write).join("; ") }, path);
         return [
           {
             field: wordsOf(name),

@@ -1,6 +1,6 @@
 import type { BoreMap } from "@/lib/gauging/boreMap";
 import { mmPerUnit } from "@/lib/gauging/lengthUnit";
-import type { ShownUnit } from "./gaugesFields";
+import type { ShownUnit } from "../_components/readUnit";
 
 /** How sections are exaggerated: one scale for all of a bore, so that they compare. */
 export type BoreScale = Readonly<{
