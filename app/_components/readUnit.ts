@@ -7,8 +7,12 @@ export type ShownUnit = z.infer<typeof unitSchema>;
 
 export const unitCookie = "lengths";
 
-/** The unit that was chosen last on this machine; inches until one was. */
-export async function readUnit(): Promise<ShownUnit> {
+/**
+ * The unit that was chosen last on this machine.
+ *
+ * @param otherwise until one was chosen; default inches
+ */
+export async function readUnit(otherwise: ShownUnit = "inch"): Promise<ShownUnit> {
   const kept = (await cookies()).get(unitCookie)?.value;
-  return unitSchema.safeParse(kept).data ?? "inch";
+  return unitSchema.safeParse(kept).data ?? otherwise;
 }

@@ -24,8 +24,9 @@ export function Gauged({ kase, reader, unit }: Props) {
   const verdict = gaugeReadings({ ...readings, instrument: kase.instrument }, reader).swaps;
   const title = (part: string) => partWords(vocabulary, part) ?? part;
   return (
-    <Section title="Gauged" id="gauged" aside={<UnitSwitch unit={unit} />}>
+    <Section title="Gauged" id="gauged">
       <div className={styles.parts}>
+        <UnitSwitch unit={unit} />
         {plugged.map((gauge) => (
           <article key={gauge.part}>
             <h3>Plugs in {title(gauge.part)}</h3>

@@ -22,8 +22,9 @@ const shownJobs = 8;
 
 /** Gauges: plugs, piston, bore and swaps of one valve, drawn and said in words; all of it in the address. */
 export default async function GaugesPage({ searchParams }: Props) {
-  const unit = await readUnit();
-  const fields = readGaugesFields(await searchParams, unit);
+  const params = await searchParams;
+  const unit = await readUnit(params.unit === "mm" ? "mm" : "inch");
+  const fields = readGaugesFields(params, unit);
   const { bench, vocabulary } = await getShop();
   const input = gaugesInput(fields);
   const answer = gaugeReadings(input, bench.reader);

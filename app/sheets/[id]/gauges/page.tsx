@@ -32,8 +32,9 @@ export default async function SheetGaugesPage({ params, searchParams }: Props) {
   if (!found?.kase || found.kase.status === "closed") notFound();
   const { kase, kept, place } = found;
   const { bench, vocabulary } = await getShop();
-  const unit = await readUnit();
-  const asked = readGaugesFields(await searchParams, unit);
+  const asks = await searchParams;
+  const unit = await readUnit(asks.unit === "mm" ? "mm" : "inch");
+  const asked = readGaugesFields(asks, unit);
   const bores = [...vocabulary.parts.values()].flatMap(({ swapsInto }) => swapsInto ?? []);
   const part = likelyPart(kase, bores, vocabulary);
   const known = { ...(part ? { part } : {}), ...fieldsOfReadings(readingsOfPath(kase)) };
