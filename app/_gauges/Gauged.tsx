@@ -25,8 +25,8 @@ export function Gauged({ kase, reader, unit }: Props) {
   const title = (part: string) => partWords(vocabulary, part) ?? part;
   return (
     <Section title="Gauged" id="gauged">
+      <UnitSwitch unit={unit} />
       <div className={styles.parts}>
-        <UnitSwitch unit={unit} />
         {plugged.map((gauge) => (
           <article key={gauge.part}>
             <h3>Plugs in {title(gauge.part)}</h3>
@@ -35,7 +35,6 @@ export function Gauged({ kase, reader, unit }: Props) {
         ))}
         {bores.map((part) => (
           <article key={part}>
-            <h3>Bore of {title(part)}</h3>
             <BoreMeans
               diameters={diameters.filter((section) => section.part === part)}
               piston={plugged.find((gauge) => gauge.part === part)?.piston?.diameter}

@@ -106,7 +106,7 @@ describe.each(devices)("photos of the state on arrival at %s", { timeout: 120_00
     await page.getByAltText("A crease in the bell").waitFor();
 
     const before = standing(id);
-    await page.getByRole("button", { name: "Take photo 1 off" }).click();
+    await page.getByRole("button", { name: "Take off photo 1" }).click();
     await told(page, "The photo is off the sheet");
     expect(standing(id)).not.toContain(first);
     const gone = await page.request.get(`${app.address}/photos/${id}/${first}`);

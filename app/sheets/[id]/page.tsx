@@ -167,7 +167,6 @@ export default async function SheetPage({ params, searchParams }: Props) {
               </div>
             ) : null}
           </div>
-          <Gauged kase={kase} reader={bench.reader} unit={unit} />
         </div>
         <aside className={styles.aside} aria-label="What it looks like">
           <p className={`${controls.row} unprinted`}>
@@ -191,6 +190,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
           <NotYet warnings={answer.warnings.filter(({ repair }) => !planned.has(repair))} />
         </aside>
       </div>
+      <Gauged kase={kase} reader={bench.reader} unit={unit} />
       <LikeBefore sheet={sheet} similar={answer.similar} cases={casebook.cases} />
       {versions}
     </main>

@@ -21,7 +21,7 @@ export function PhotosPart({ sheet, kase: { id, photos = [] } }: Props) {
           photos={photos}
           under={({ file, caption }, at) => (
             // The words to open stand within the form, so that what it answers is never folded away.
-            <div className="unprinted">
+            <div className={`${styles.under} unprinted`}>
               <SheetForm sheet={sheet} wish="caption" name={`caption-${file}`}>
                 <input type="hidden" name="photo" value={file} />
                 <details>
@@ -37,7 +37,7 @@ export function PhotosPart({ sheet, kase: { id, photos = [] } }: Props) {
               <SheetForm sheet={sheet} wish="photo-off" name={`off-${file}`}>
                 <input type="hidden" name="photo" value={file} />
                 <button type="submit" className={controls.word}>
-                  Take photo {at + 1} off
+                  Take off<span className="heard"> photo {at + 1}</span>
                 </button>
               </SheetForm>
             </div>
