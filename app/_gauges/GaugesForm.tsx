@@ -7,6 +7,8 @@ import { Section } from "../_components/Section";
 import { StateNote } from "../_components/StateNote";
 import { BorePart } from "./BorePart";
 import { type GaugesFields, unitOf } from "./gaugesFields";
+import { LeakPart } from "./LeakPart";
+import { LegsPart } from "./LegsPart";
 import { LiveForm } from "./LiveForm";
 import part from "./Part.module.css";
 import { PlugsPart } from "./PlugsPart";
@@ -40,6 +42,8 @@ export function GaugesForm({ path, fields, input, answer, vocabulary }: Props) {
       <Questions questions={questionsOf(fields, path)} />
       <PlugsPart fields={fields} gauge={gauge} />
       <BorePart fields={fields} diameters={input.diameters} piston={gauge?.piston?.diameter} />
+      <LegsPart fields={fields} legs={input.legs[0]} vocabulary={vocabulary} />
+      <LeakPart fields={fields} />
       <Section title="Swaps" aside="Oil both alike. Never force a piston into another's casing.">
         <div className={part.halves}>
           <div>

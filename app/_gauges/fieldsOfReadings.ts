@@ -5,7 +5,11 @@ import { type GaugesFields, mostSections } from "./gaugesFields";
  * Readings as the page's fields: the plugs that were tried last, the sections of the same bore, and all swaps. What the page
  * has no field for is left out.
  */
-export function fieldsOfReadings({ gauges, diameters, swaps }: ReadingsInput): GaugesFields {
+export function fieldsOfReadings({
+  gauges,
+  diameters,
+  swaps,
+}: Pick<ReadingsInput, "gauges" | "diameters" | "swaps">): GaugesFields {
   const gauge = gauges.at(-1);
   const part = gauge?.part ?? diameters.at(-1)?.part;
   const sections = diameters.filter((section) => section.part === part).slice(-mostSections);

@@ -12,14 +12,18 @@ export const angleCounts = [4, 6, 9, 12] as const;
 export const valveCounts = [2, 3, 4, 5] as const;
 
 const longestField = 200;
-const names = /^(part|sib|pm|piston|depth|passes|stops|spasses|sstops|angles|valves|unit)$/;
+const names =
+  /^(part|sib|pm|piston|depth|passes|stops|spasses|sstops|angles|valves|unit|legs|lpm|leakv|leakp|leakq|leakt|leakf|leakfp|leakgood)$/;
 const sectionName = /^d([1-6])(?:-(\d{1,3}(?:\.\d)?))?$/;
+const legName = /^l([1-6])w?$/;
 /** A pair's result; with a letter behind it where it rubbed (w), which way (y), how it was turned (t). */
 const swapName = /^s([1-5])-([1-5])[wyt]?$/;
 
 /** The fields that hold lengths, and may hold several. */
 export const isLengthField = (name: string) =>
-  /^(pm|piston|depth|passes|stops|spasses|sstops)$/.test(name) || sectionName.test(name);
+  /^(pm|lpm|piston|depth|passes|stops|spasses|sstops)$/.test(name) ||
+  sectionName.test(name) ||
+  legName.test(name);
 
 /**
  * Reads the page's fields from an address. What is no field of it is passed over.
@@ -32,7 +36,9 @@ export const isLengthField = (name: string) =>
 export function readGaugesFields(params: SearchParams, shown: ShownUnit): GaugesFields {
   const kept = Object.entries(params).flatMap(([name, value]): [string, string][] => {
     const text = (typeof value === "string" ? value : value?.[0])?.trim().slice(0, longestField);
-    return text && (names.test(name) || sectionName.test(name) || swapName.test(name)) ? [[name, text]] : [];
+    return text && (names.test(name) || sectionName.test(name) || legName.test(name) || swapName.test(name))
+      ? [[name, text]]
+      : [];
   });
   const written = unitOf(Object.fromEntries(kept));
   const spelled = kept.map(([name, text]) => [
@@ -91,5 +97,12 @@ export function anglesOf(fields: GaugesFields): readonly number[] {
 export function sectionNumbers(fields: GaugesFields): readonly number[] {
   const used = Object.keys(fields).flatMap((name) => Number(sectionName.exec(name)?.[1] ?? 0));
   const count = Math.min(mostSections, Math.max(0, ...used) + 1);
+  return Array.from({ length: count }, (_, index) => index + 1);
+}
+
+/** Places down a slide to lay out: those with something in them and one more, three at the least. */
+export function legNumbers(fields: GaugesFields): readonly number[] {
+  const used = Object.keys(fields).flatMap((name) => Number(legName.exec(name)?.[1] ?? 0));
+  const count = Math.min(mostSections, Math.max(2, ...used) + 1);
   return Array.from({ length: count }, (_, index) => index + 1);
 }

@@ -2,7 +2,7 @@ import type { ReadingsInput } from "@/lib/consult/gauge/readingsInput";
 import { idSchema } from "@/lib/vocabulary/words";
 import { swapResultSchema, type TappedSwap } from "../_bench/benchQuery";
 import { swapInput } from "../_bench/swapInput";
-import { anglesOf, type GaugesFields, lengthsOf, sectionNumbers, valvesOf } from "./gaugesFields";
+import { anglesOf, type GaugesFields, legNumbers, lengthsOf, sectionNumbers, valvesOf } from "./gaugesFields";
 
 /** The page's readings as the engine takes them, every length with its unit. */
 export function gaugesInput(fields: GaugesFields): ReadingsInput {
@@ -35,7 +35,20 @@ export function gaugesInput(fields: GaugesFields): ReadingsInput {
       return readings.length > 0 ? [{ part, ...(at ? { depth: at } : {}), readings }] : [];
     }),
     swaps: swapsOf(fields).map(swapInput),
+    legs: legsOf(fields),
   };
+}
+
+function legsOf(fields: GaugesFields): ReadingsInput["legs"] {
+  const readings = legNumbers(fields).flatMap((number) => {
+    const [at] = lengthsOf(fields, `l${number}`);
+    const [across] = lengthsOf(fields, `l${number}w`);
+    return at && across ? [{ at, across }] : [];
+  });
+  const [plusMinus] = lengthsOf(fields, "lpm");
+  return readings.length > 0
+    ? [{ part: fields.legs ?? "inner-leg", ...(plusMinus ? { plusMinus } : {}), readings }]
+    : [];
 }
 
 /** The swaps that were tried, guests named piston and hosts casing, with what their results depended on. */

@@ -18,6 +18,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   piston: "Piston",
   pm: "Give or take",
   depth: "Depth of the plugs",
+  lpm: "Legs, give or take",
 };
 
 /** Every length on the page that has to be asked about, in the fields' order. */
@@ -47,11 +48,14 @@ export function questionsOf(fields: GaugesFields, path: string): readonly Questi
 }
 
 function kindOf(name: string): SizeKind {
-  if (name === "pm") return "uncertainty";
-  return name === "depth" || /^d\d$/.test(name) ? "depth" : "diameter";
+  if (name === "pm" || name === "lpm") return "uncertainty";
+  if (/^l\dw$/.test(name)) return "across";
+  return name === "depth" || /^[dl]\d$/.test(name) ? "depth" : "diameter";
 }
 
 function wordsOf(name: string): string {
+  const [, leg, across] = /^l(\d)(w?)$/.exec(name) ?? [];
+  if (leg !== undefined) return across ? `Legs, across at place ${leg}` : `Legs, place ${leg}`;
   const section = /^d(\d)(?:-(.+))?$/.exec(name);
   if (!section) return fieldWords[name] ?? name;
   return section[2] === undefined

@@ -21,5 +21,6 @@ export function readingsOfPath({ path }: Pick<Case, "path">): ReadingsInput {
     })),
     diameters: path.filter(isBoreStep).map(({ bore }) => bore),
     swaps: [...swaps.values()],
+    legs: [],
   };
 }

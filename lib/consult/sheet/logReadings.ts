@@ -1,5 +1,5 @@
 import { blankStep } from "../../casebook/caseForm";
-import { lineOf, listOf, numberIn, wordsIn } from "../../casebook/fieldTexts";
+import { lineOf, listOf, numberIn } from "../../casebook/fieldTexts";
 import { type ReadingsInput, readingsSchema } from "../gauge/readingsInput";
 import { newReadings } from "./newReadings";
 import { stampMinutes } from "./stampMinutes";
@@ -22,11 +22,12 @@ export function logReadings({ sent, before, form, ground: { reader, nowMs } }: S
   const row = { ...blankStep, what: "kept", minutes: typed?.minutes ?? "" };
   const { steps: stamped, fields } = stampMinutes([row], before, nowMs);
   const minutes = numberIn(stamped[0]?.minutes ?? "");
-  const note = wordsIn(typed?.note ?? "");
+  const latest = steps.at(-1);
+  const note = [lineOf(latest?.note), typed?.note.trim() ?? ""].filter(Boolean).join(" ");
   const last = {
-    ...steps.at(-1),
+    ...latest,
     ...(minutes === undefined ? {} : { minutes }),
-    ...(note === undefined ? {} : { note }),
+    ...(note === "" ? {} : { note }),
   };
   return { form, fields: { ...fields, path: [...listOf(before.path), ...steps.slice(0, -1), last] } };
 }

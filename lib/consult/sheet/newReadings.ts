@@ -1,3 +1,4 @@
+import type { Fields } from "../../casebook/caseForm";
 import { stepSchema } from "../../casebook/step";
 
 /**
@@ -7,10 +8,7 @@ import { stepSchema } from "../../casebook/step";
  * @param path as plain data
  * @returns in the order given
  */
-export function newReadings<Step extends object>(
-  steps: readonly Step[],
-  path: readonly unknown[],
-): readonly Step[] {
+export function newReadings(steps: readonly Fields[], path: readonly unknown[]): readonly Fields[] {
   const known = new Set(path.map(markOf));
   return steps.filter((step) => !known.has(markOf(step)));
 }

@@ -1,22 +1,25 @@
 import { formatPartRef, type PartRef } from "../../casebook/partRef";
+import { lengthWords } from "../../gauging/lengthWords";
 import { readSize, type SizeKind } from "../../gauging/readSize";
+import { splayWords } from "../../gauging/splayWords";
 import type { Reader } from "../../reading/reader";
 import { readPart } from "../../reading/readPart";
 import type { ReadingsInput } from "../gauge/readingsInput";
+import { readLegs } from "../readReadings";
 
 type Fault = Readonly<{ fault: Readonly<{ field: string; received: string; expected: string }> }>;
 type Step = Readonly<Record<string, unknown>>;
 type Plugs = Readonly<{ passes: readonly string[]; stops: readonly string[]; depth?: string | undefined }>;
 
 /**
- * Writes gauge readings as steps of a path, in the order plugs, bores, swaps. Parts come out under the vocabulary's names; a
- * piston that was measured is the one that goes into the bore.
+ * Writes gauge readings as steps of a path, in the order plugs, bores, swaps, legs. Parts come out under the vocabulary's names; a
+ * piston that was measured is the one that goes into the bore. Legs whose readings decide nothing make no step.
  *
  * @param instrument id of the job's instrument; may be empty
  * @returns the steps, or the first length or part that nobody could read
  */
 export function stepsOfReadings(
-  { gauges, diameters, swaps }: ReadingsInput,
+  { gauges, diameters, swaps, legs }: ReadingsInput,
   reader: Reader,
   instrument: string,
 ): Readonly<{ steps: readonly Step[] }> | Fault {
@@ -75,6 +78,13 @@ export function stepsOfReadings(
       found: result,
       ...(where === undefined ? {} : { where }),
     })),
+    ...legs.flatMap(({ part: words, ...reading }) => {
+      const on = ref(words);
+      // A case keeps no distances across legs: what they come to is logged, and they are told in its note.
+      const { findings, result } = readLegs(on, reading, reader.vocabulary);
+      const note = splayWords(result.splay, lengthWords("both")).join(" ");
+      return findings.map(({ check, outcome }) => ({ check, part: part(words), found: outcome, note }));
+    }),
   ];
   return faults[0] ?? { steps };
 }

@@ -2,6 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readCase } from "@/lib/casebook/readCase";
 import { stepSchema } from "@/lib/casebook/step";
+import { gaugeReadings } from "@/lib/consult/gauge/gaugeReadings";
+import { readingsSchema } from "@/lib/consult/gauge/readingsInput";
 import { readingsOfPath } from "@/lib/consult/gauge/readingsOfPath";
 import { changeSheet } from "@/lib/consult/sheet/changeSheet";
 import { newReadings } from "@/lib/consult/sheet/newReadings";
@@ -9,11 +11,30 @@ import { newSheet } from "@/lib/consult/sheet/newSheet";
 import { readSentSheet } from "@/lib/consult/sheet/sentSheet";
 import { stepsOfReadings } from "@/lib/consult/sheet/stepsOfReadings";
 import { buildReader } from "@/lib/reading/reader";
+import { checkSchema } from "@/lib/vocabulary/check";
 import { smallVocabulary } from "@/tests/fixtures/smallVocabulary";
 
 const piston = smallVocabulary.parts.get("piston");
+const legsCheck = checkSchema.parse({
+  id: "legs-parallel",
+  label: "Legs side by side",
+  question: "Do the legs run side by side?",
+  families: ["brass"],
+  parts: ["bell-stem"],
+  risk: 1,
+  minutes: 2,
+  how: "A few plain words that are long enough to stand here.",
+  reads: "splay",
+  normal: "parallel",
+  outcomes: [
+    { id: "parallel", label: "Side by side" },
+    { id: "spread", label: "Spread", measured: { overThou: 3 } },
+    { id: "pinched", label: "Pinched", measured: { underThou: -3 } },
+  ],
+});
 const vocabulary = {
   ...smallVocabulary,
+  checks: new Map([...smallVocabulary.checks, [legsCheck.id, legsCheck]]),
   parts: new Map([
     ...smallVocabulary.parts,
     ...(piston ? [["piston", { ...piston, swapsInto: "casing" }] as const] : []),
@@ -90,6 +111,41 @@ describe("readings that are logged", () => {
     expect(ask(fresh, readings).problems[0]?.received).toBe(received);
   });
 
+  it.each([
+    ["80.5 mm", "spread", "The legs spread by 19.7 thou (0.500 mm)"],
+    ["79.5 mm", "pinched", "The legs are pinched by 19.7 thou (0.500 mm)"],
+  ])("of legs %s across at the tips come to '%s', with the figures in the note", (tips, found, words) => {
+    const readings = [
+      { at: "0 mm", across: "80 mm" },
+      { at: "600 mm", across: tips },
+    ];
+    const { text, path } = pathOf(
+      fresh,
+      { legs: [{ part: "bell stem", readings }] },
+      { "step.0.note": "outers" },
+    );
+    expect(path[0]).toMatchObject({ check: "legs-parallel", part: "bell-stem", found, minutes: 7 });
+    expect(path[0]?.note).toContain(words);
+    expect(path[0]?.note).toMatch(/outers$/);
+    expect(ask(text, { legs: [{ part: "bell stem", readings }] }).problems[0]?.received).toBe(
+      "only what the path has already",
+    );
+  });
+
+  it("of legs that decide nothing are not logged: a twist does not show in them", () => {
+    const readings = [
+      { at: "0 mm", across: "80 mm" },
+      { at: "600 mm", across: "80.01 mm" },
+    ];
+    expect(ask(fresh, { legs: [{ part: "bell stem", readings }] }).problems).toHaveLength(1);
+    expect(
+      gaugeReadings(readingsSchema.parse({ legs: [{ part: "bell stem", readings }] }), reader),
+    ).toMatchObject({
+      findings: [],
+      legs: [{ part: "bell-stem", splayThou: { low: 0.39, high: 0.39 }, flags: [] }],
+    });
+  });
+
   it("that are no JSON are refused in words", () => {
     const sent = readSentSheet([
       ["sheet", id],
@@ -142,10 +198,10 @@ describe("readings taken from a path", () => {
   it("are those that were logged, and nothing in them is new to it", () => {
     fc.assert(
       fc.property(readings, (said) => {
-        const told = stepsOfReadings(said, reader, "cornet");
+        const told = stepsOfReadings({ ...said, legs: [] }, reader, "cornet");
         if ("fault" in told) throw new Error(told.fault.received);
         const path = told.steps.map((step) => stepSchema.parse(step));
-        expect(readingsOfPath({ path })).toEqual(said);
+        expect(readingsOfPath({ path })).toEqual({ ...said, legs: [] });
         expect(newReadings(told.steps, path)).toEqual([]);
         expect(newReadings(told.steps, [])).toHaveLength(told.steps.length);
       }),
