@@ -29,7 +29,7 @@ export function LegsPart({ fields, legs, vocabulary }: Props) {
               <LengthField name="legs" label="Which" fields={fields} such="inner leg" words />
               <LengthField name="lpm" label="Give or take" fields={fields} />
             </div>
-            <div className={styles.pair}>
+            <div className={styles.twos}>
               {legNumbers(fields).flatMap((number) => [
                 <LengthField
                   key={`l${number}`}

@@ -99,7 +99,7 @@ describe.each(devices)("photos of the state on arrival at %s", { timeout: 120_00
       ).toBeLessThanOrEqual(0);
     }
 
-    await page.getByText("Describe anew").nth(1).click();
+    await page.getByText("Reword").nth(1).click();
     await page.getByLabel("What photo 2 shows").fill("A crease in the bell");
     await page.getByRole("button", { name: "Keep these words" }).click();
     await told(page, "What it shows is kept");

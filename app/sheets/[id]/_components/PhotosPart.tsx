@@ -25,7 +25,7 @@ export function PhotosPart({ sheet, kase: { id, photos = [] } }: Props) {
               <SheetForm sheet={sheet} wish="caption" name={`caption-${file}`}>
                 <input type="hidden" name="photo" value={file} />
                 <details>
-                  <summary className={styles.opens}>{caption ? "Describe anew" : "Describe"}</summary>
+                  <summary className={styles.opens}>{caption ? "Reword" : "Describe"}</summary>
                   <TypedField name="caption" label={`What photo ${at + 1} shows`} value={caption ?? ""} />
                   <p className={fields.buttons}>
                     <button type="submit" className={controls.plain}>
