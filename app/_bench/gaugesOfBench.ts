@@ -14,10 +14,6 @@ export function gaugesOfBench(
   const place = understood
     .flatMap(({ part }) => (part === null ? [] : (parsePartRef(part) ?? [])))
     .find(({ place, others }) => place !== undefined && !others)?.place;
-  const fields = fieldsOfReadings({
-    gauges: [],
-    diameters: [],
-    swaps: swaps.map(({ guest, host: into, result }) => ({ a: guest, b: into, result })),
-  });
+  const fields = fieldsOfReadings({ gauges: [], diameters: [], swaps });
   return gaugesHref({ ...(place === undefined ? {} : { part: `${host.id} ${place}` }), ...fields });
 }

@@ -1,4 +1,5 @@
 import type { ReadingsInput } from "@/lib/consult/gauge/readingsInput";
+import type { TappedSwap } from "../_bench/benchQuery";
 import { type GaugesFields, mostSections } from "./gaugesFields";
 
 /**
@@ -9,18 +10,25 @@ export function fieldsOfReadings({
   gauges,
   diameters,
   swaps,
-}: Pick<ReadingsInput, "gauges" | "diameters" | "swaps">): GaugesFields {
+}: Pick<ReadingsInput, "gauges" | "diameters"> & Readonly<{ swaps: readonly TappedSwap[] }>): GaugesFields {
   const gauge = gauges.at(-1);
   const part = gauge?.part ?? diameters.at(-1)?.part;
   const sections = diameters.filter((section) => section.part === part).slice(-mostSections);
   const list = (texts: readonly string[] = []) => texts.join("; ");
-  const pairs = swaps.flatMap(({ a, b, result }): (readonly [string, string])[] => {
-    const [, guest] = /^piston ([1-5])$/.exec(a) ?? [];
-    const [, host] = /^casing ([1-5])$/.exec(b) ?? [];
-    return guest && host ? [[`s${guest}-${host}`, result]] : [];
+  const pairs = swaps.flatMap(({ guest, host, result, where, way, turned }) => {
+    const [, row] = /^piston ([1-5])$/.exec(guest) ?? [];
+    const [, column] = /^casing ([1-5])$/.exec(host) ?? [];
+    const name = `s${row}-${column}`;
+    const told: (readonly [string, string | null])[] = [
+      [name, result],
+      [`${name}w`, where],
+      [`${name}y`, way],
+      [`${name}t`, turned],
+    ];
+    return row && column ? told : [];
   });
-  const most = Math.max(0, ...pairs.flatMap(([name]) => name.slice(1).split("-").map(Number)));
-  const fields: (readonly [string, string | undefined])[] = [
+  const most = Math.max(0, ...pairs.flatMap(([name]) => name.match(/\d/g)?.map(Number) ?? []));
+  const fields: (readonly [string, string | null | undefined])[] = [
     ["part", part],
     ["depth", gauge?.depth],
     ["passes", list(gauge?.passes)],

@@ -1,5 +1,5 @@
 import type { Case } from "../../casebook/caseFile";
-import { isBoreStep, isPlugStep, isSwapStep } from "../../casebook/step";
+import { isBoreStep, isPlugStep, isSwapStep, type Step, type SwapStep } from "../../casebook/step";
 import type { ReadingsInput } from "./readingsInput";
 
 /**
@@ -7,12 +7,6 @@ import type { ReadingsInput } from "./readingsInput";
  * once the last counts.
  */
 export function readingsOfPath({ path }: Pick<Case, "path">): ReadingsInput {
-  const swaps = new Map(
-    path.filter(isSwapStep).map(({ swap: [a, b], found, where }) => {
-      const said = { a, b, result: found, ...(where === undefined ? {} : { where }) };
-      return [`${a} ${b}`, said] as const;
-    }),
-  );
   return {
     gauges: path.filter(isPlugStep).map(({ plugs, reference, piston }) => ({
       ...plugs,
@@ -20,7 +14,15 @@ export function readingsOfPath({ path }: Pick<Case, "path">): ReadingsInput {
       ...(piston ? { piston } : {}),
     })),
     diameters: path.filter(isBoreStep).map(({ bore }) => bore),
-    swaps: [...swaps.values()],
+    swaps: lastSwaps(path).map(({ swap: [a, b], found, where, way, turned }) => {
+      const how = [where, way, turned].filter((one) => one !== undefined).join(", ");
+      return { a, b, result: found, ...(how === "" ? {} : { where: how }) };
+    }),
     legs: [],
   };
+}
+
+/** The swap tests of a path, of each pair the last. */
+export function lastSwaps(path: readonly Step[]): readonly SwapStep[] {
+  return [...new Map(path.filter(isSwapStep).map((step) => [step.swap.join(" "), step])).values()];
 }

@@ -4,6 +4,7 @@ import { readSize, type SizeKind } from "../../gauging/readSize";
 import { splayWords } from "../../gauging/splayWords";
 import type { Reader } from "../../reading/reader";
 import { readPart } from "../../reading/readPart";
+import { readSwapHow } from "../../reading/readSwapHow";
 import type { ReadingsInput } from "../gauge/readingsInput";
 import { readLegs } from "../readReadings";
 
@@ -76,7 +77,7 @@ export function stepsOfReadings(
     ...swaps.map(({ a, b, result, where }) => ({
       swap: [part(a), part(b)],
       found: result,
-      ...(where === undefined ? {} : { where }),
+      ...(where === undefined ? {} : readSwapHow(where, reader, instrument || undefined)),
     })),
     ...legs.flatMap(({ part: words, ...reading }) => {
       const on = ref(words);

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import type { SearchParams } from "@/app/_bench/benchQuery";
+import type { SearchParams, TappedSwap } from "@/app/_bench/benchQuery";
 import controls from "@/app/_components/controls.module.css";
 import { readUnit } from "@/app/_components/readUnit";
 import { UnitSwitch } from "@/app/_components/UnitSwitch";
@@ -15,8 +15,9 @@ import { gaugesInput, swapsOf } from "@/app/_gauges/gaugesInput";
 import { SheetForm } from "@/app/sheets/_components/SheetForm";
 import fieldStyles from "@/app/sheets/_components/SheetForm.module.css";
 import { TypedField } from "@/app/sheets/_components/TypedField";
+import type { SwapStep } from "@/lib/casebook/step";
 import { gaugeReadings } from "@/lib/consult/gauge/gaugeReadings";
-import { readingsOfPath } from "@/lib/consult/gauge/readingsOfPath";
+import { lastSwaps, readingsOfPath } from "@/lib/consult/gauge/readingsOfPath";
 import { likelyPart } from "@/lib/consult/sheet/likelyPart";
 import { newReadings } from "@/lib/consult/sheet/newReadings";
 import { stepsOfReadings } from "@/lib/consult/sheet/stepsOfReadings";
@@ -37,7 +38,10 @@ export default async function SheetGaugesPage({ params, searchParams }: Props) {
   const asked = readGaugesFields(asks, unit);
   const bores = [...vocabulary.parts.values()].flatMap(({ swapsInto }) => swapsInto ?? []);
   const part = likelyPart(kase, bores, vocabulary);
-  const known = { ...(part ? { part } : {}), ...fieldsOfReadings(readingsOfPath(kase)) };
+  const known = {
+    ...(part ? { part } : {}),
+    ...fieldsOfReadings({ ...readingsOfPath(kase), swaps: lastSwaps(kase.path).map(tappedStep) }),
+  };
   const fields = isFilled(asked) ? asked : { ...known, unit: unit === "mm" ? "mm" : "in" };
   const input = { ...gaugesInput(fields), instrument: kase.instrument };
   const answer = gaugeReadings(input, bench.reader);
@@ -98,3 +102,12 @@ export default async function SheetGaugesPage({ params, searchParams }: Props) {
     </main>
   );
 }
+
+const tappedStep = ({ swap: [guest, host], found, where, way, turned }: SwapStep): TappedSwap => ({
+  guest,
+  host,
+  result: found,
+  where: where ?? null,
+  way: way ?? null,
+  turned: turned ?? null,
+});
