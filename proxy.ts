@@ -16,6 +16,7 @@ export function proxy(request: NextRequest): NextResponse {
     host: request.headers.get("host"),
     origin: request.headers.get("origin"),
     fetchSite: request.headers.get("sec-fetch-site"),
+    contentLength: request.headers.get("content-length"),
   });
   const nonce = Buffer.from(crypto.getRandomValues(new Uint8Array(nonceBytes))).toString("base64");
   const policy = buildContentPolicy({ nonce, development: process.env.NODE_ENV === "development" });
@@ -23,7 +24,10 @@ export function proxy(request: NextRequest): NextResponse {
   const response =
     refusal === undefined
       ? NextResponse.next({ request: { headers: withPolicy(request.headers, policy) } })
-      : new NextResponse(refusal, { status: 403, headers: { "Content-Type": "text/plain; charset=utf-8" } });
+      : new NextResponse(refusal.words, {
+          status: refusal.status,
+          headers: { "Content-Type": "text/plain; charset=utf-8" },
+        });
   response.headers.set("Content-Security-Policy", policy);
   for (const [name, value] of Object.entries(safetyHeaders)) response.headers.set(name, value);
   return response;

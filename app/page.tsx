@@ -56,7 +56,13 @@ export default async function BenchPage({ searchParams }: Props) {
                 vocabulary={vocabulary}
                 view={view}
               />
-              <SwapGrid bench={bench} view={view} swap={answer?.swap ?? null} vocabulary={vocabulary} />
+              <SwapGrid
+                bench={bench}
+                view={view}
+                swap={answer?.swap ?? null}
+                understood={answer?.understood ?? []}
+                vocabulary={vocabulary}
+              />
             </div>
           ) : null}
           {answer ? (

@@ -1,7 +1,10 @@
-import type { SwapAnswer, SwapTried } from "@/lib/consult/answer";
+import Link from "next/link";
+import type { Answer, SwapAnswer, SwapTried } from "@/lib/consult/answer";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
+import controls from "../_components/controls.module.css";
 import { Section } from "../_components/Section";
 import type { BenchQuery } from "./benchQuery";
+import { gaugesOfBench } from "./gaugesOfBench";
 import type { PistonView } from "./pistonView";
 import { SwapCell } from "./SwapCell";
 import styles from "./SwapGrid.module.css";
@@ -12,6 +15,7 @@ type Props = Readonly<{
   bench: BenchQuery;
   view: PistonView;
   swap: SwapAnswer | null;
+  understood: Answer["understood"];
   vocabulary: Vocabulary;
 }>;
 
@@ -27,7 +31,7 @@ function worstOf(swap: SwapAnswer | null, guest: string, host: string): SwapTrie
 }
 
 /** Every part that changes places against every place that it can be tried in. */
-export function SwapGrid({ bench, view, swap, vocabulary }: Props) {
+export function SwapGrid({ bench, view, swap, understood, vocabulary }: Props) {
   const { guest, host, count } = view;
   const numbers = Array.from({ length: count }, (_, place) => place + 1);
   return (
@@ -75,6 +79,11 @@ export function SwapGrid({ bench, view, swap, vocabulary }: Props) {
       ) : null}
       <SwapPlaces bench={bench} tests={swap?.tests ?? []} view={view} vocabulary={vocabulary} />
       {swap ? <SwapVerdict swap={swap} vocabulary={vocabulary} /> : null}
+      <p>
+        <Link className={controls.word} href={gaugesOfBench(bench, understood, view)} prefetch={false}>
+          Gauge the bore
+        </Link>
+      </p>
     </Section>
   );
 }

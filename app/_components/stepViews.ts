@@ -8,6 +8,8 @@ import {
   type PlugStep,
   type Step,
 } from "@/lib/casebook/step";
+import type { LengthWords } from "@/lib/gauging/lengthWords";
+import { readSize, type SizeKind } from "@/lib/gauging/readSize";
 import type { Check } from "@/lib/vocabulary/check";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { labelOf } from "./labelOf";
@@ -32,11 +34,19 @@ const resultWords = {
   harm: "did harm",
 } as const;
 
-/** A case's path in words; what is checked after the repair that fixed it is proof. */
-export function stepViews({ path }: Pick<Case, "path">, vocabulary: Vocabulary): StepView[] {
+/**
+ * A case's path in words; what is checked after the repair that fixed it is proof.
+ *
+ * @param lengths the units that readings are shown in; one that cannot be read stays as it was written
+ */
+export function stepViews(
+  { path }: Pick<Case, "path">,
+  vocabulary: Vocabulary,
+  lengths: LengthWords,
+): StepView[] {
   const cured = path.findIndex((step) => isRepairStep(step) && step.result === "fixed");
   return path.map((step, at) => {
-    const said = sayStep(step, vocabulary);
+    const said = sayStep(step, vocabulary, lengths);
     const kind = isRepairStep(step) ? "repair" : cured >= 0 && at > cured ? "proof" : "check";
     return { ...said, kind, minutes: step.minutes, note: step.note || null };
   });
@@ -44,7 +54,7 @@ export function stepViews({ path }: Pick<Case, "path">, vocabulary: Vocabulary):
 
 type Said = Pick<StepView, "title" | "href" | "found" | "riskClass">;
 
-function sayStep(step: Step, vocabulary: Vocabulary): Said {
+function sayStep(step: Step, vocabulary: Vocabulary, lengths: LengthWords): Said {
   const { checks, repairs } = vocabulary;
   const on = (label: string, part: string | undefined) =>
     [label, partWords(vocabulary, part ?? null)].filter(Boolean).join(", ");
@@ -73,14 +83,19 @@ function sayStep(step: Step, vocabulary: Vocabulary): Said {
     return said(
       title,
       reading(vocabulary, step.piston ? "clearance" : "reduction"),
-      plugWords(step, vocabulary),
+      plugWords(step, vocabulary, lengths),
     );
   }
   if (isBoreStep(step)) {
     const { part, depth, readings } = step.bore;
     const title = `Measured the bore of ${partWords(vocabulary, part)}`;
-    const diameters = readings.map(({ angle, diameter }) => `${diameter} at ${angle}°`);
-    return said(title, reading(vocabulary, "ovality"), [...(depth ? [`${depth} down`] : []), ...diameters]);
+    const diameters = readings.map(
+      ({ angle, diameter }) => `${shown(diameter, "diameter", lengths)} at ${angle}°`,
+    );
+    return said(title, reading(vocabulary, "ovality"), [
+      ...(depth ? [`${shown(depth, "depth", lengths)} down`] : []),
+      ...diameters,
+    ]);
   }
   return { title: "A step", href: null, found: "", riskClass: null };
 }
@@ -100,6 +115,14 @@ const outcomeOf = (check: Check | undefined, id: string) =>
 const reading = ({ checks }: Vocabulary, reads: Check["reads"]) =>
   [...checks.values()].find((check) => check.reads === reads);
 
+/** A length of a reading in the units that are shown. */
+function shown(text: string, kind: SizeKind, lengths: LengthWords): string {
+  const read = readSize(text, kind);
+  if (read.kind !== "length") return text;
+  if (kind === "depth") return lengths.depth(read.mm);
+  return kind === "uncertainty" ? lengths.difference(read.mm) : lengths.size(read.mm);
+}
+
 function strokeWords(
   { where, way }: Readonly<{ where?: string | undefined; way?: string | undefined }>,
   vocabulary: Vocabulary,
@@ -110,19 +133,25 @@ function strokeWords(
   ];
 }
 
-function plugWords({ plugs, reference, piston }: PlugStep, vocabulary: Vocabulary): string[] {
+function plugWords(
+  { plugs, reference, piston }: PlugStep,
+  vocabulary: Vocabulary,
+  lengths: LengthWords,
+): string[] {
+  const sizes = (texts: readonly string[]) =>
+    texts.map((text) => shown(text, "diameter", lengths)).join(", ");
   const tried = ({ passes, stops }: PlugStep["plugs"]) =>
     [
-      ...(passes.length > 0 ? [`${passes.join(", ")} passes`] : []),
-      ...(stops.length > 0 ? [`${stops.join(", ")} stops`] : []),
+      ...(passes.length > 0 ? [`${sizes(passes)} passes`] : []),
+      ...(stops.length > 0 ? [`${sizes(stops)} stops`] : []),
     ].join(", ");
   return [
-    ...(plugs.depth ? [`${plugs.depth} down`] : []),
+    ...(plugs.depth ? [`${shown(plugs.depth, "depth", lengths)} down`] : []),
     tried(plugs),
     ...(reference ? [`${partWords(vocabulary, reference.part)} beside it: ${tried(reference)}`] : []),
     ...(piston
       ? [
-          `${partWords(vocabulary, piston.part)} ${piston.diameter}${piston.plusMinus ? ` ± ${piston.plusMinus}` : ""}`,
+          `${partWords(vocabulary, piston.part)} ${shown(piston.diameter, "diameter", lengths)}${piston.plusMinus ? ` ± ${shown(piston.plusMinus, "uncertainty", lengths)}` : ""}`,
         ]
       : []),
   ].filter((words) => words !== "");

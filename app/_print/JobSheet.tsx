@@ -2,9 +2,11 @@ import { formatDay } from "@/app/_components/formatDay";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { formatMoney } from "@/app/_components/formatMoney";
 import { labelOf } from "@/app/_components/labelOf";
+import { Photos } from "@/app/_components/Photos";
 import { partWords } from "@/app/_components/partWords";
 import type { Case } from "@/lib/casebook/caseFile";
 import { listProofs } from "@/lib/consult/sheet/listProofs";
+import type { LengthWords } from "@/lib/gauging/lengthWords";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { instrumentWords } from "./instrumentWords";
 import { MindYourself } from "./MindYourself";
@@ -13,10 +15,10 @@ import { PlanBoxes } from "./PlanBoxes";
 import styles from "./Print.module.css";
 import { proofWords } from "./proofWords";
 
-type Props = Readonly<{ kase: Case; vocabulary: Vocabulary; shop: string | undefined }>;
+type Props = Readonly<{ kase: Case; vocabulary: Vocabulary; shop: string | undefined; lengths: LengthWords }>;
 
 /** The whole job for the file and for the hand at the bench: path, plan with what to check first, proof, cautions. */
-export function JobSheet({ kase, vocabulary, shop }: Props) {
+export function JobSheet({ kase, vocabulary, shop, lengths }: Props) {
   const { causes, repairs } = vocabulary;
   // What was planned and not done is no longer asked for once the job is closed.
   const proofs = listProofs(kase.status === "open" ? kase : { path: kase.path }, vocabulary);
@@ -41,6 +43,7 @@ export function JobSheet({ kase, vocabulary, shop }: Props) {
       <p>
         <b>On arrival</b> {kase.arrival.length > 0 ? kase.arrival.join("; ") : "nothing noted"}
       </p>
+      {kase.photos ? <Photos id={kase.id} photos={kase.photos} as="paper" /> : null}
       {kase.causes.length > 0 ? (
         <p>
           <b>Causes</b>{" "}
@@ -53,7 +56,7 @@ export function JobSheet({ kase, vocabulary, shop }: Props) {
       ) : null}
       <MindYourself kase={kase} vocabulary={vocabulary} />
       <PlanBoxes kase={kase} vocabulary={vocabulary} />
-      <PathTable kase={kase} vocabulary={vocabulary} />
+      <PathTable kase={kase} vocabulary={vocabulary} lengths={lengths} />
       {kase.harms.length > 0 ? (
         <>
           <h2>Harm done</h2>

@@ -1,13 +1,14 @@
 import { stepViews } from "@/app/_components/stepViews";
 import type { Case } from "@/lib/casebook/caseFile";
+import type { LengthWords } from "@/lib/gauging/lengthWords";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Print.module.css";
 
-type Props = Readonly<{ kase: Case; vocabulary: Vocabulary }>;
+type Props = Readonly<{ kase: Case; vocabulary: Vocabulary; lengths: LengthWords }>;
 
 /** The steps of a job in their order, with their minutes and what they come to. */
-export function PathTable({ kase, vocabulary }: Props) {
-  const steps = stepViews(kase, vocabulary);
+export function PathTable({ kase, vocabulary, lengths }: Props) {
+  const steps = stepViews(kase, vocabulary, lengths);
   return (
     <>
       <h2>Path</h2>

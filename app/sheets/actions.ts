@@ -1,6 +1,7 @@
 "use server";
 
 import { redirect } from "next/navigation";
+import { addPhotos } from "@/app/_data/addPhotos";
 import { keepSheet } from "@/app/_data/keepSheet";
 import { reviseSheet } from "@/app/_data/reviseSheet";
 import { getShop } from "@/app/_data/shop";
@@ -15,7 +16,19 @@ export async function takeSheetOn(_: SheetAnswer, data: FormData): Promise<Sheet
   const revised = await reviseSheet(sent);
   if (revised.kind !== "saved") return answerOf(revised, data);
   const { id, status } = revised.case;
-  redirect(status === "closed" ? `/casebook/${id}?saved=1` : `/sheets/${id}?done=${sent.wish}`);
+  const photo = sent.photo ? `&photo=${sent.photo}` : "";
+  redirect(status === "closed" ? `/casebook/${id}?saved=1` : `/sheets/${id}?done=${sent.wish}${photo}`);
+}
+
+/** Takes photos to an open job; what is refused comes back in words, and then none of them is taken. */
+export async function takePhotosIn(_: SheetAnswer, data: FormData): Promise<SheetAnswer> {
+  const files = data
+    .getAll("picture")
+    .flatMap((one) => (one instanceof File && one.name !== "" ? [one] : []));
+  const sent = readSentSheet(data);
+  const revised = await addPhotos(sent, files);
+  if (revised.kind !== "saved") return answerOf(revised, data);
+  redirect(`/sheets/${revised.case.id}?done=${sent.wish}`);
 }
 
 /** Keeps what is on the bench as the sheet of a job in hand; returns in words what hinders it. */

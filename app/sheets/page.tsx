@@ -3,9 +3,11 @@ import Link from "next/link";
 import { formatDay } from "@/app/_components/formatDay";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
+import { readUnit } from "@/app/_components/readUnit";
 import { StateNote } from "@/app/_components/StateNote";
 import { stepViews } from "@/app/_components/stepViews";
 import { getShop } from "@/app/_data/shop";
+import { lengthWords } from "@/lib/gauging/lengthWords";
 import styles from "./page.module.css";
 
 export const metadata: Metadata = { title: "Sheets" };
@@ -13,6 +15,7 @@ export const metadata: Metadata = { title: "Sheets" };
 /** The jobs in hand, the one taken in last first. */
 export default async function SheetsPage() {
   const { bench, vocabulary } = await getShop();
+  const lengths = lengthWords(await readUnit());
   const open = [...bench.open.values()].sort((a, b) =>
     a.received === b.received ? (a.id < b.id ? 1 : -1) : a.received < b.received ? 1 : -1,
   );
@@ -29,7 +32,7 @@ export default async function SheetsPage() {
       ) : null}
       <ul className={styles.jobs}>
         {open.map((kase) => {
-          const steps = stepViews(kase, vocabulary);
+          const steps = stepViews(kase, vocabulary, lengths);
           const last = steps.at(-1);
           return (
             <li key={kase.id}>

@@ -3,7 +3,9 @@ import { StateNote } from "@/app/_components/StateNote";
 import { currentLearner } from "@/app/_data/currentLearner";
 import { lessonOf, lessonShelf } from "@/app/_data/lessonShelf";
 import { getShop } from "@/app/_data/shop";
+import { lengthWords } from "@/lib/gauging/lengthWords";
 import { isFitForStudy } from "@/lib/study/isFitForStudy";
+import { readUnit } from "../_components/readUnit";
 import { Session } from "./_components/Session";
 import { Start } from "./_components/Start";
 import { readStudyQuery, type SearchParams } from "./_components/studyQuery";
@@ -19,7 +21,14 @@ export default async function StudyPage({ searchParams }: Readonly<{ searchParam
   return (
     <main className="page" id="main">
       {kase && isFitForStudy(kase) ? (
-        <Session kase={kase} query={query} bench={bench} learner={learner} lesson={lessonOf(query.lesson)} />
+        <Session
+          kase={kase}
+          query={query}
+          bench={bench}
+          learner={learner}
+          lesson={lessonOf(query.lesson)}
+          lengths={lengthWords(await readUnit())}
+        />
       ) : query.case === null ? (
         <Start
           query={query}

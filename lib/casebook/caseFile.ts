@@ -2,6 +2,7 @@ import { z } from "zod";
 import { idOf, idSchema, minutesSchema } from "../vocabulary/words";
 import { daySchema } from "./day";
 import { partRefSchema } from "./partRef";
+import { mostPhotos, photoSchema } from "./photos/photo";
 import { stepSchema } from "./step";
 
 const moneySchema = z.number().min(0).max(1_000_000);
@@ -78,6 +79,8 @@ export const caseFieldsSchema = z.looseObject({
   closed: daySchema.optional(),
   complaint: z.string().trim().min(1).max(2000),
   arrival: z.array(lineSchema).default([]),
+  /** The state on arrival in pictures; they lie in `photos/` under the case's id. */
+  photos: z.array(photoSchema).max(mostPhotos).optional(),
   firstThought: idOf("causes").optional(),
   plan: z.array(plannedSchema).max(20).optional(),
   path: z.array(stepSchema).max(200).default([]),

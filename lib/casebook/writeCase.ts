@@ -11,7 +11,7 @@ import { caseFieldsSchema } from "./caseFile";
 export function writeCase(fields: Readonly<Record<string, unknown>>, story: string): string {
   return writeFrontMatter(fields, story, {
     order: Object.keys(caseFieldsSchema.shape),
-    lineEach: ["plan", "path", "causes", "harms", "like"],
+    lineEach: ["photos", "plan", "path", "causes", "harms", "like"],
     oneLine: ["clock", "quoted", "swallowed"],
     isLong: (entry) => ["plugs", "bore"].some((name) => entry.has(name)),
   });

@@ -3,6 +3,7 @@ import { existsSync } from "node:fs";
 import { type ContentFolders, contentFolders } from "../casebook/contentFolder";
 import { loadDeclinedWords } from "../casebook/keeping/loadDeclinedWords";
 import { type Casebook, loadCasebook } from "../casebook/loadCasebook";
+import { findMissingPhotos } from "../casebook/photos/findMissingPhotos";
 import { readSettings } from "../casebook/settings/readSettings";
 import { snapshotPlace } from "../casebook/snapshot/snapshotPlace";
 import type { ContentProblem } from "../document/contentProblem";
@@ -35,6 +36,7 @@ export function openBench(environment: Readonly<Record<string, string | undefine
     problems: [
       ...problems,
       ...casebook.problems,
+      ...findMissingPhotos(casebook.cases.values(), folders),
       ...readSettings(folders.content).problems,
       ...loadDeclinedWords(folders.content).problems,
     ],

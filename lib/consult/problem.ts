@@ -2,7 +2,8 @@ import { z } from "zod";
 
 const wordsSchema = z.string().trim().max(8000);
 const shortSchema = z.string().trim().min(1).max(400);
-const lengthSchema = z.union([z.string().trim().min(1).max(40), z.number()]).transform(String);
+/** A length as it was written, its unit with it. */
+export const lengthSchema = z.union([z.string().trim().min(1).max(40), z.number()]).transform(String);
 
 const plugReadingSchema = z.object({
   part: shortSchema,

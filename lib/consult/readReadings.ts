@@ -1,8 +1,9 @@
 import { formatPartRef, type PartRef } from "../casebook/partRef";
 import { ovality } from "../gauging/ovality";
 import { plugReport } from "../gauging/plugReport";
-import { readSize } from "../gauging/readSize";
+import { readSize, type SizeKind } from "../gauging/readSize";
 import { sizeFlag } from "../gauging/sizeFlag";
+import { type Splay, splay } from "../gauging/splay";
 import type { Outcome } from "../vocabulary/check";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import type { GaugingResult, OvalityResult } from "./answer";
@@ -94,8 +95,43 @@ export function readDiameters(
   };
 }
 
+/** The distance across two legs at several places, lengths as written. */
+export type LegsReading = Readonly<{
+  plusMinus?: string | undefined;
+  readings: readonly Readonly<{ at: string; across: string }>[];
+}>;
+
+/** Reads how two legs stand to one another; what cannot be read is flagged and left out. */
+export function readLegs(
+  part: PartRef | undefined,
+  { plusMinus, readings }: LegsReading,
+  vocabulary: Vocabulary,
+): ReadingOf<Readonly<{ splay: Splay; flags: readonly string[] }>> {
+  const flags: string[] = [];
+  const mmOf = (text: string, kind: SizeKind) => {
+    const read = readSize(text, kind);
+    if (read.kind === "length") return [read.mm];
+    flags.push(sizeFlag(read, "") ?? "");
+    return [];
+  };
+  const known = readings.flatMap(({ at, across }) => {
+    const [[placeMm], [acrossMm]] = [mmOf(at, "depth"), mmOf(across, "across")];
+    return placeMm === undefined || acrossMm === undefined ? [] : [{ placeMm, acrossMm }];
+  });
+  const [doubtMm] = plusMinus === undefined ? [0] : mmOf(plusMinus, "uncertainty");
+  // A doubt that cannot be read is not none: nothing is said then.
+  const found = splay(doubtMm === undefined ? [] : known, doubtMm);
+  return {
+    findings:
+      found.kind === "measured" && part
+        ? measuredFinding("splay", found.leastMm, found.mostMm, part, vocabulary)
+        : [],
+    result: { splay: found, flags },
+  };
+}
+
 function measuredFinding(
-  reads: "reduction" | "clearance" | "ovality",
+  reads: "reduction" | "clearance" | "ovality" | "splay",
   lowMm: number | null,
   highMm: number | null,
   part: PartRef,

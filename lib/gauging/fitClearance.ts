@@ -1,4 +1,4 @@
-import { isoHoles, isoShafts, isoSizesMm } from "./isoTolerances";
+import { type HoleZone, isoZone, type ShaftZone } from "./isoTolerances";
 
 /** The least and the most diametral clearance of a class of fit; negative would be interference. */
 export type FitClearance = Readonly<{ leastMm: number; mostMm: number }>;
@@ -15,12 +15,8 @@ export type FitClearance = Readonly<{ leastMm: number; mostMm: number }>;
  * @example fitClearance("H7", "g6", 17) // { leastMm: 0.006, mostMm: 0.035 }
  * Source: ISO 286-1 for the definitions, ISO 286-2 for the zones.
  */
-export function fitClearance(
-  hole: keyof typeof isoHoles,
-  shaft: keyof typeof isoShafts,
-  nominalMm: number,
-): FitClearance | undefined {
-  if (!(nominalMm > isoSizesMm.over && nominalMm <= isoSizesMm.upTo)) return undefined;
-  const [bore, pin] = [isoHoles[hole], isoShafts[shaft]];
+export function fitClearance(hole: HoleZone, shaft: ShaftZone, nominalMm: number): FitClearance | undefined {
+  const [bore, pin] = [isoZone(hole, nominalMm), isoZone(shaft, nominalMm)];
+  if (!bore || !pin) return undefined;
   return { leastMm: (bore.lowerUm - pin.upperUm) / 1000, mostMm: (bore.upperUm - pin.lowerUm) / 1000 };
 }

@@ -1,6 +1,6 @@
 import type { Clearance } from "./clearance";
 import { fitClearance } from "./fitClearance";
-import { isoSizesMm } from "./isoTolerances";
+import { isoSteps } from "./isoTolerances";
 
 /** The classes that a clearance agrees with, or why none can be named. */
 export type NamedFit =
@@ -27,13 +27,15 @@ const usualPairs = [
  * Source: ISO 286-1 and ISO 286-2.
  */
 export function nameFit({ leastMm, mostMm, standing }: Clearance, nominalMm: number): NamedFit {
-  const { over, upTo } = isoSizesMm;
   const classes = usualPairs.flatMap(([hole, shaft]) => {
     const allowed = fitClearance(hole, shaft, nominalMm);
     return allowed ? [{ name: `${hole}/${shaft}`, ...allowed }] : [];
   });
   if (classes.length === 0)
-    return { kind: "none", why: `the table held here is for sizes over ${over} up to ${upTo} mm` };
+    return {
+      kind: "none",
+      why: `the table held here is for sizes over ${isoSteps[0].over} up to ${isoSteps.at(-1)?.upTo} mm`,
+    };
   if (standing === "sure-interference") return { kind: "none", why: "the piston is larger than the bore" };
   const within = classes
     .filter((fit) => leastMm !== null && mostMm !== null && leastMm >= fit.leastMm && mostMm <= fit.mostMm)

@@ -3,16 +3,18 @@ import { type LengthReading, type ReadLength, readLength } from "./readLength";
 import { roundMm } from "./roundMm";
 import { splitLength } from "./splitLength";
 
-/** What a length measures: a bore's, plug's or piston's diameter, how far a micrometer may be out, or a depth. */
-export type SizeKind = "diameter" | "uncertainty" | "depth";
+/** What a length measures: a bore's, plug's or piston's diameter, how far a micrometer may be out, a depth, or the way across two legs. */
+export type SizeKind = "diameter" | "uncertainty" | "depth" | "across";
 
 /**
- * What each may be, in mm. Chosen: from a piccolo's joint to a big bell's throat; up to ten thou of doubt; down the longest slide.
+ * What each may be, in mm. Chosen: from a piccolo's joint to a big bell's throat; up to ten thou of doubt; down the longest slide; from a
+ * small tuning slide to a wide dual bore.
  */
 const rangeMm: Readonly<Record<SizeKind, Readonly<{ least: number; most: number; of: string }>>> = {
   diameter: { least: 2, most: 101.6, of: "a bore, plug or piston" },
   uncertainty: { least: 0, most: 0.254, of: "what a micrometer may be out by" },
   depth: { least: 0, most: 1000, of: "a depth" },
+  across: { least: 10, most: 300, of: "the way across two legs" },
 };
 const units: readonly LengthUnit[] = ["inch", "thou", "mm"];
 const shortName: Readonly<Record<LengthUnit, string>> = { inch: "in", thou: "thou", mm: "mm" };

@@ -41,7 +41,7 @@ export type Outcome = z.infer<typeof outcomeSchema>;
  * Which kind of reading a check stands for: `place` and `way` in the stroke, `travel` of a pair in its own place, `swap`
  * tests, and what gauges measure.
  */
-const readsSchema = z.enum(["place", "way", "travel", "swap", "reduction", "clearance", "ovality"]);
+const readsSchema = z.enum(["place", "way", "travel", "swap", "reduction", "clearance", "ovality", "splay"]);
 
 /**
  * Something one does to learn something.

@@ -7,12 +7,16 @@ import { LessonMark } from "@/app/_components/LessonMark";
 import { LikeCase } from "@/app/_components/LikeCase";
 import { labelOf } from "@/app/_components/labelOf";
 import { outcomeWord } from "@/app/_components/outcomeWord";
+import { Photos } from "@/app/_components/Photos";
+import { readUnit } from "@/app/_components/readUnit";
 import { Section } from "@/app/_components/Section";
 import { Story } from "@/app/_components/Story";
 import { stepViews } from "@/app/_components/stepViews";
 import { getShop } from "@/app/_data/shop";
+import { Gauged } from "@/app/_gauges/Gauged";
 import { lessonStandings } from "@/lib/casebook/lessonStandings";
 import { lookBack } from "@/lib/consult/lookBack";
+import { lengthWords } from "@/lib/gauging/lengthWords";
 import { cheaperWay } from "@/lib/study/cheaperWay";
 import { AgainstNote } from "./_components/AgainstNote";
 import { Causes } from "./_components/Causes";
@@ -46,7 +50,8 @@ export default async function CasePage({ params, searchParams }: Props) {
   if (!kase) notFound();
   const { belief, similar } = lookBack(kase, bench);
   const cheaper = cheaperWay(kase, bench);
-  const steps = stepViews(kase, vocabulary);
+  const unit = await readUnit();
+  const steps = stepViews(kase, vocabulary, lengthWords(unit));
   const root = kase.causes.find(({ role }) => role === "root")?.cause;
   return (
     <main className="page" id="main">
@@ -90,6 +95,7 @@ export default async function CasePage({ params, searchParams }: Props) {
             <b>On arrival</b> {kase.arrival.join("; ")}
           </p>
         ) : null}
+        {kase.photos ? <Photos id={kase.id} photos={kase.photos} /> : null}
       </div>
       <div className={styles.two}>
         <div className={styles.path}>
@@ -110,6 +116,7 @@ export default async function CasePage({ params, searchParams }: Props) {
           <LookedLike like={kase.like} cases={casebook.cases} />
         </div>
       </div>
+      <Gauged kase={kase} reader={bench.reader} unit={unit} />
       {kase.story ? (
         <Section title="The story">
           <Story markdown={kase.story} />

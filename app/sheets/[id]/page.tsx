@@ -6,25 +6,30 @@ import { NotYet } from "@/app/_bench/NotYet";
 import controls from "@/app/_components/controls.module.css";
 import { formatDay } from "@/app/_components/formatDay";
 import { labelOf } from "@/app/_components/labelOf";
+import { readUnit } from "@/app/_components/readUnit";
 import { StateNote } from "@/app/_components/StateNote";
 import { stepViews } from "@/app/_components/stepViews";
 import { getSheet } from "@/app/_data/getSheet";
 import { getSettings } from "@/app/_data/settings";
 import { getShop } from "@/app/_data/shop";
+import { Gauged } from "@/app/_gauges/Gauged";
 import { Harms } from "@/app/casebook/[id]/_components/Harms";
 import { Path } from "@/app/casebook/[id]/_components/Path";
 import { readRevision } from "@/lib/casebook/keeping/readRevision";
+import { findTakenOff } from "@/lib/casebook/photos/findTakenOff";
 import { beliefAlongPath } from "@/lib/consult/beliefAlongPath";
 import { estimateJob } from "@/lib/consult/quote/estimateJob";
 import { repairsInView } from "@/lib/consult/quote/repairsInView";
 import { consultSheet } from "@/lib/consult/sheet/consultSheet";
 import { formatProblem } from "@/lib/document/contentProblem";
+import { lengthWords } from "@/lib/gauging/lengthWords";
 import { SheetForm } from "../_components/SheetForm";
 import { DoneNote } from "./_components/DoneNote";
 import { EditSheet } from "./_components/EditSheet";
 import { LikeBefore } from "./_components/LikeBefore";
 import { LogNext } from "./_components/LogNext";
 import { MendMinutes } from "./_components/MendMinutes";
+import { PhotosPart } from "./_components/PhotosPart";
 import { PlanPart } from "./_components/PlanPart";
 import { ProofList } from "./_components/ProofList";
 import { QuotePart } from "./_components/QuotePart";
@@ -47,7 +52,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
   const found = await getSheet((await params).id);
   if (!found) notFound();
   const { kase, kept, place, problems, revisions } = found;
-  const { done, what, version } = await searchParams;
+  const { done, what, version, photo } = await searchParams;
   const { bench, vocabulary, casebook } = await getShop();
   const sheet = { id: place.id, text: kept.text, hash: kept.hash };
   const number = Number(version);
@@ -91,9 +96,12 @@ export default async function SheetPage({ params, searchParams }: Props) {
       </main>
     );
   }
+  const asked = typeof photo === "string" && !kase.photos?.some(({ file }) => file === photo) ? photo : "";
+  const takenOff = asked === "" ? undefined : findTakenOff(place, revisions, asked);
   const answer = consultSheet(kase, bench);
   const belief = beliefAlongPath(kase, bench);
-  const steps = stepViews(kase, vocabulary);
+  const unit = await readUnit();
+  const steps = stepViews(kase, vocabulary, lengthWords(unit));
   const estimate = estimateJob(kase, repairsInView(kase, answer, vocabulary), bench);
   const { settings } = await getSettings();
   const planned = new Set(kase.plan?.map(({ repair }) => repair));
@@ -112,7 +120,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
         <span>Taken in {formatDay(kase.received)}</span>
       </p>
       <h1>{kase.title}</h1>
-      <DoneNote done={done} sheet={sheet} hasSteps={kase.path.length > 0} />
+      <DoneNote done={done} sheet={sheet} hasSteps={kase.path.length > 0} takenOff={takenOff} />
       <datalist id="parts">
         {partChoices(vocabulary, kase.instrument).map((part) => (
           <option key={part} value={part} />
@@ -129,6 +137,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
           <summary className={styles.edit}>Put this right, note the state on arrival</summary>
           <EditSheet sheet={sheet} kase={kase} vocabulary={vocabulary} />
         </details>
+        <PhotosPart sheet={sheet} kase={kase} />
       </div>
       <div className={styles.two}>
         <div>
@@ -164,6 +173,9 @@ export default async function SheetPage({ params, searchParams }: Props) {
             <Link className={controls.lead} href={`/sheets/${kase.id}/close`} prefetch={false}>
               Close the job
             </Link>
+            <Link className={controls.plain} href={`/sheets/${kase.id}/gauges`} prefetch={false}>
+              Gauges
+            </Link>
             <Link className={controls.plain} href={`/sheets/${kase.id}/job-sheet`} prefetch={false}>
               Job sheet
             </Link>
@@ -178,6 +190,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
           <NotYet warnings={answer.warnings.filter(({ repair }) => !planned.has(repair))} />
         </aside>
       </div>
+      <Gauged kase={kase} reader={bench.reader} unit={unit} />
       <LikeBefore sheet={sheet} similar={answer.similar} cases={casebook.cases} />
       {versions}
     </main>

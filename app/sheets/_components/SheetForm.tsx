@@ -19,6 +19,8 @@ type Props = Readonly<{
   /** Whether the Enter key must not press the first of several buttons, each of which says something else. */
   hasChoices?: boolean;
   className?: string | undefined;
+  /** What takes it; default the taking on of a job by its fields alone. */
+  act?: typeof takeSheetOn;
   children: ReactNode;
 }>;
 
@@ -26,8 +28,16 @@ type Props = Readonly<{
  * A form about an open job. Whatever keeps its wish from being met, what was typed stays: without JavaScript it comes back
  * with the page, with JavaScript it was never gone, and a copy is kept in the browser until it is on disk.
  */
-export function SheetForm({ sheet, wish, name, hasChoices = false, className, children }: Props) {
-  const [answer, send, isSending] = useActionState(takeSheetOn, nothingAsked);
+export function SheetForm({
+  sheet,
+  wish,
+  name,
+  hasChoices = false,
+  className,
+  act = takeSheetOn,
+  children,
+}: Props) {
+  const [answer, send, isSending] = useActionState(act, nothingAsked);
   const box = useRef<HTMLFormElement>(null);
   const note = useRef<HTMLDivElement>(null);
   const place = `${sheet.id}:${name}`;

@@ -35,12 +35,15 @@ export function takeCopy(form: HTMLFormElement, place: string, hash: string): vo
   }
 }
 
+/** What is not typed. */
+const unkept: ReadonlySet<string> = new Set(["hidden", "checkbox", "file"]);
+
 const fieldsOf = (form: HTMLFormElement) =>
   [...form.elements].filter(
     (field): field is HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement =>
       field instanceof HTMLTextAreaElement ||
       field instanceof HTMLSelectElement ||
-      (field instanceof HTMLInputElement && field.type !== "hidden" && field.type !== "checkbox"),
+      (field instanceof HTMLInputElement && !unkept.has(field.type)),
   );
 
 function recall(place: string): z.infer<typeof copySchema> | undefined {

@@ -4,6 +4,7 @@ import type { Case } from "@/lib/casebook/caseFile";
 import type { Learner } from "@/lib/casebook/learners/learnerFile";
 import type { Lesson } from "@/lib/casebook/lessons/lessonFile";
 import type { Bench } from "@/lib/consult/bench";
+import type { LengthWords } from "@/lib/gauging/lengthWords";
 import { legalAsks } from "@/lib/study/legalAsks";
 import { openForStudy } from "@/lib/study/openForStudy";
 import { pathCost } from "@/lib/study/pathCost";
@@ -30,17 +31,18 @@ type Props = Readonly<{
   bench: Bench;
   learner: Learner | undefined;
   lesson: Lesson | undefined;
+  lengths: LengthWords;
 }>;
 
 /** A job under way, or once the answer is given what there was to see in it. */
-export function Session({ kase, query: sent, bench, learner, lesson }: Props) {
+export function Session({ kase, query: sent, bench, learner, lesson, lengths }: Props) {
   const { vocabulary } = bench;
   const query = { ...sent, asked: legalAsks(kase, sent.asked, vocabulary) };
   const serves = ({ families }: Readonly<{ families: readonly string[] }>) =>
     appliesTo(vocabulary, families, kase.instrument);
   const instrument = labelOf(vocabulary.instruments, kase.instrument);
   const settled = query.answered ? settleStudy(kase, query, vocabulary) : undefined;
-  const answers = answerViews(kase, query.asked, bench);
+  const answers = answerViews(kase, query.asked, bench, lengths);
   const job = <JobLine query={query} learner={learner} lesson={lesson} vocabulary={vocabulary} />;
   if (settled?.answer) {
     const { answer } = settled;
@@ -54,7 +56,7 @@ export function Session({ kase, query: sent, bench, learner, lesson }: Props) {
           review={review}
           answer={answer}
           vocabulary={vocabulary}
-          found={foundWords(answerViews(kase, [...new Set(others)], bench))}
+          found={foundWords(answerViews(kase, [...new Set(others)], bench, lengths))}
           next={nextStop(query, bench, learner, lesson)}
           learner={learner}
           unkept={query.unkept}

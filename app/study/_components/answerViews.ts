@@ -4,6 +4,7 @@ import { isCheckStep, type Step } from "@/lib/casebook/step";
 import type { Bench } from "@/lib/consult/bench";
 import type { Finding } from "@/lib/consult/finding";
 import { withoutCase } from "@/lib/consult/withoutCase";
+import type { LengthWords } from "@/lib/gauging/lengthWords";
 import { type RevealedFinding, revealFinding } from "@/lib/study/revealFinding";
 import type { Check } from "@/lib/vocabulary/check";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
@@ -24,17 +25,29 @@ export type AnswerView = Readonly<{
 }>;
 
 /** Puts the answers to the checks asked for into words, the case itself being unknown to what is called typical. */
-export function answerViews(kase: Case, asked: readonly string[], bench: Bench): AnswerView[] {
+export function answerViews(
+  kase: Case,
+  asked: readonly string[],
+  bench: Bench,
+  lengths: LengthWords,
+): AnswerView[] {
   const { vocabulary } = bench;
   return withoutCase(bench, kase, () =>
     asked.flatMap((id, at) => {
       const check = vocabulary.checks.get(id);
-      return check ? [viewOf(check, revealFinding(kase, id, asked.slice(0, at), bench), vocabulary)] : [];
+      return check
+        ? [viewOf(check, revealFinding(kase, id, asked.slice(0, at), bench), vocabulary, lengths)]
+        : [];
     }),
   );
 }
 
-function viewOf(check: Check, revealed: RevealedFinding, vocabulary: Vocabulary): AnswerView {
+function viewOf(
+  check: Check,
+  revealed: RevealedFinding,
+  vocabulary: Vocabulary,
+  lengths: LengthWords,
+): AnswerView {
   const { id, label, question, minutes, risk } = check;
   const view = { id, label, question, minutes, riskClass: risk, found: [], comesTo: [], typical: null };
   const labelOfOutcome = (outcome: string) =>
@@ -50,7 +63,7 @@ function viewOf(check: Check, revealed: RevealedFinding, vocabulary: Vocabulary)
   return {
     ...view,
     // What was noted then may tell the end of the story: it waits until that is told.
-    found: stepViews({ path: [...steps] }, vocabulary).map(({ title, found }) => ({
+    found: stepViews({ path: [...steps] }, vocabulary, lengths).map(({ title, found }) => ({
       about: title,
       words: found,
     })),

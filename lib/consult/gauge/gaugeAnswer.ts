@@ -85,6 +85,17 @@ export type GaugedTaper = Readonly<{
   means: readonly string[];
 }>;
 
+/** How two legs of a slide stand to one another; null where fewer than two places could be read. */
+export type GaugedLegs = Readonly<{
+  part: string;
+  /** How much wider the far end stands than the near one; negative is pinched. */
+  splayThou: Interval | null;
+  splayMm: Interval | null;
+  angleDeg: number | null;
+  means: readonly string[];
+  flags: readonly string[];
+}>;
+
 /** What the swap tests say. */
 export type GaugedSwaps = Readonly<{
   suspects: readonly Readonly<{
@@ -114,6 +125,7 @@ export type GaugeAnswer = Readonly<{
   /** One for each bore of `diameters`. */
   bores: readonly GaugedTaper[];
   swaps: GaugedSwaps | null;
+  legs: readonly GaugedLegs[];
   /** Findings that the readings answer, by the vocabulary's bounds; on parts that it knows. */
   findings: readonly Readonly<{ check: string; outcome: string; part: string }>[];
   /** Every flag above, with the part that it is about. */

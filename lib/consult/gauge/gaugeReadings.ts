@@ -3,10 +3,11 @@ import type { Reader } from "../../reading/reader";
 import { readInstrument } from "../../reading/readInstrument";
 import { readPart } from "../../reading/readPart";
 import { readSwapHow, type SwapHow } from "../../reading/readSwapHow";
-import { readDiameters, readPlugs } from "../readReadings";
+import { readDiameters, readLegs, readPlugs } from "../readReadings";
 import { readSwapTests } from "../readSwapTests";
 import type { GaugeAnswer } from "./gaugeAnswer";
 import { gaugeBores } from "./gaugeBores";
+import { gaugeLegs } from "./gaugeLegs";
 import { gaugePlugs } from "./gaugePlugs";
 import { gaugeSwaps } from "./gaugeSwaps";
 import type { ReadingsInput } from "./readingsInput";
@@ -56,22 +57,26 @@ export function gaugeReadings(input: ReadingsInput, reader: Reader): GaugeAnswer
   const queues = new Map(mapped.map(({ part, sections }) => [part, [...sections]]));
   const sections = diameters.flatMap(({ part }) => queues.get(part)?.shift() ?? []);
   const swapped = gaugeSwaps(swaps);
+  const legs = input.legs.map(({ part, ...reading }) => gaugeLegs(nameOf(part), reading, reader.vocabulary));
   return {
     ...(input.id === undefined ? {} : { id: input.id }),
     gauges: plugged,
     diameters: sections,
     bores: mapped.map(({ taper }) => taper),
     swaps: swapped,
+    legs,
     findings: findingsOf(input, refOf, howOf, reader),
     flags: [
-      ...[...plugged, ...sections].flatMap(({ part, flags }) => flags.map((flag) => `${part}: ${flag}`)),
+      ...[...plugged, ...sections, ...legs].flatMap(({ part, flags }) =>
+        flags.map((flag) => `${part}: ${flag}`),
+      ),
       ...(swapped?.flags ?? []).map((flag) => `swaps: ${flag}`),
     ],
   };
 }
 
 function findingsOf(
-  { gauges, diameters, swaps }: ReadingsInput,
+  { gauges, diameters, swaps, legs }: ReadingsInput,
   refOf: (words: string) => PartRef | undefined,
   howOf: (where: string | undefined) => SwapHow,
   { vocabulary }: Reader,
@@ -96,7 +101,11 @@ function findingsOf(
     const [a, b] = [refOf(guest), refOf(host)];
     return a && b ? [{ a, b, result, how: howOf(where) }] : [];
   });
-  const found = [...plugs, ...bores, ...readSwapTests(tests, [], vocabulary).findings].flatMap(
+  const splayed = legs.flatMap(({ part: words, ...reading }) => {
+    const part = refOf(words);
+    return part ? readLegs(part, reading, vocabulary).findings : [];
+  });
+  const found = [...plugs, ...bores, ...splayed, ...readSwapTests(tests, [], vocabulary).findings].flatMap(
     ({ check, outcome, part }) => (part ? [{ check, outcome, part: formatPartRef(part) }] : []),
   );
   // A bore that is round at one depth and oval at another is oval: what is wrong anywhere counts before what is right elsewhere.

@@ -1,5 +1,12 @@
 import { z } from "zod";
-import { diametersInputSchema, gaugeInputSchema, swapInputSchema } from "../problem";
+import { diametersInputSchema, gaugeInputSchema, lengthSchema, swapInputSchema } from "../problem";
+
+/** How far the two legs of a slide stand apart at several places down it, outside to outside or between, but always alike. */
+const legsInputSchema = z.object({
+  part: gaugeInputSchema.shape.part,
+  plusMinus: lengthSchema.optional(),
+  readings: z.array(z.object({ at: lengthSchema, across: lengthSchema })).max(40),
+});
 
 /**
  * Readings without a case: plugs, diameters and swap tests as in a problem. What else a problem may say is let by unread,
@@ -15,8 +22,12 @@ export const readingsSchema = z
     gauges: z.array(gaugeInputSchema).max(40).default([]),
     diameters: z.array(diametersInputSchema).max(40).default([]),
     swaps: z.array(swapInputSchema).max(100).default([]),
+    legs: z.array(legsInputSchema).max(10).default([]),
   })
-  .refine(({ gauges, diameters, swaps }) => gauges.length + diameters.length + swaps.length > 0, {
-    error: "at least one reading under gauges, diameters or swaps",
-  });
+  .refine(
+    ({ gauges, diameters, swaps, legs }) => gauges.length + diameters.length + swaps.length + legs.length > 0,
+    {
+      error: "at least one reading under gauges, diameters, swaps or legs",
+    },
+  );
 export type ReadingsInput = z.infer<typeof readingsSchema>;

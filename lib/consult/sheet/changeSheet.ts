@@ -4,8 +4,10 @@ import { writeCase } from "../../casebook/writeCase";
 import type { ContentProblem } from "../../document/contentProblem";
 import { readFrontMatter } from "../../document/readFrontMatter";
 import { settleForm } from "../settleForm";
+import { addPhotos, describePhoto, putBackPhoto, takeOffPhoto } from "./arrivalPhotos";
 import { closeSheet } from "./closeSheet";
 import { giveQuote } from "./giveQuote";
+import { logReadings } from "./logReadings";
 import { logStep } from "./logStep";
 import { logWords } from "./logWords";
 import { mendMinutes } from "./mendMinutes";
@@ -35,6 +37,11 @@ const meet: Readonly<Record<Exclude<SentSheet["wish"], "mine" | "restore">, (wis
   "take-over": takeOverPlan,
   edit: ({ sent, before, form }) => ({ form: overlayNamed(form, sent), fields: swallowedOf(sent, before) }),
   close: closeSheet,
+  photos: addPhotos,
+  caption: describePhoto,
+  "photo-off": takeOffPhoto,
+  "photo-back": putBackPhoto,
+  readings: logReadings,
 };
 
 /**

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { CaseForm } from "../../casebook/caseForm";
+import { photoFileSchema } from "../../casebook/photos/photo";
 import { readSentCase } from "../../casebook/sentCase";
 
 /** What somebody at an open job asked for: a step logged, words read into steps, the last step taken back, and so on. */
@@ -16,6 +17,11 @@ const wishSchema = z.enum([
   "take-over",
   "edit",
   "close",
+  "photos",
+  "caption",
+  "photo-off",
+  "photo-back",
+  "readings",
   "restore",
   "mine",
 ]);
@@ -48,6 +54,11 @@ const sentSchema = z.object({
   p50: line,
   p80: line,
   p95: line,
+  /** A photo by its name, and what it shows. */
+  photo: photoFileSchema.or(z.literal("")).catch(""),
+  caption: line,
+  /** Gauge readings as JSON, see \`readingsSchema\`. */
+  readings: text,
   harmWhat: line,
   harmHow: line,
   /** The number of the step that did it, from 1; empty for the one being logged. */

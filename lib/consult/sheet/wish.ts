@@ -8,6 +8,10 @@ export type SheetGround = Readonly<{
   reader: Reader;
   nowMs: number;
   caseOf: (id: string) => Case | undefined;
+  /** The names of photos that were just taken for it. */
+  photos?: readonly string[];
+  /** Whether a photo of that name lies among those of the job. */
+  hasPhoto?: (file: string) => boolean;
 }>;
 
 /** A sheet as it stood on the page, with what is wished of it. */

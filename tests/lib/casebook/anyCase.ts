@@ -153,6 +153,22 @@ const known = fc.record({
   complaint: line,
   arrival: fc.array(line, { maxLength: 3 }),
   firstThought: fc.option(fc.constant("gummed-oil"), { nil: undefined }),
+  photos: fc.option(
+    fc.array(
+      fc.record(
+        {
+          file: fc
+            .array(fc.constantFrom(..."0123456789abcdef"), { minLength: 32, maxLength: 32 })
+            .map((digits) => `${digits.join("")}.jpg`),
+          caption: line,
+          taken: unknownValue,
+        },
+        { requiredKeys: ["file"] },
+      ),
+      { maxLength: 3 },
+    ),
+    { nil: undefined },
+  ),
   plan: fc.option(
     fc.array(
       fc.record({

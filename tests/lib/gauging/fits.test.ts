@@ -5,12 +5,17 @@ import { fitClearance } from "../../../lib/gauging/fitClearance";
 const gap = { diameterMm: 17, clearanceMm: 0.05, lengthMm: 20, pressurePa: 3000, viscosityPaS: 1.81e-5 };
 
 describe("fitClearance", () => {
-  it("holds over 10 up to and including 18 mm and nowhere else", () => {
-    expect(fitClearance("H7", "g6", 10)).toBeUndefined();
-    expect(fitClearance("H7", "g6", 10.001)).toBeDefined();
-    expect(fitClearance("H7", "g6", 18)).toBeDefined();
-    expect(fitClearance("H7", "g6", 18.001)).toBeUndefined();
+  it("holds over 6 up to and including 80 mm and nowhere else", () => {
+    expect(fitClearance("H7", "g6", 6)).toBeUndefined();
+    expect(fitClearance("H7", "g6", 6.001)).toBeDefined();
+    expect(fitClearance("H7", "g6", 80)).toBeDefined();
+    expect(fitClearance("H7", "g6", 80.001)).toBeUndefined();
     expect(fitClearance("H7", "g6", Number.NaN)).toBeUndefined();
+  });
+
+  it("goes by the step that a size lies in, its upper end included", () => {
+    expect(fitClearance("H7", "h6", 18)?.mostMm).toBeCloseTo(0.029, 12);
+    expect(fitClearance("H7", "h6", 18.001)?.mostMm).toBeCloseTo(0.034, 12);
   });
 });
 

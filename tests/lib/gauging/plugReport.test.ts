@@ -131,9 +131,9 @@ describe("nameFit", () => {
   });
 
   it("names none outside the sizes of its table", () => {
-    expect(nameFit(sure(0.007, 0.024), 19)).toMatchObject({
+    expect(nameFit(sure(0.007, 0.024), 90)).toMatchObject({
       kind: "none",
-      why: expect.stringContaining("18 mm"),
+      why: expect.stringContaining("80 mm"),
     });
   });
 });

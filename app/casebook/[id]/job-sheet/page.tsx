@@ -1,9 +1,11 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import { readUnit } from "@/app/_components/readUnit";
 import { getSettings } from "@/app/_data/settings";
 import { getShop } from "@/app/_data/shop";
 import { JobSheet } from "@/app/_print/JobSheet";
 import { PrintTools } from "@/app/_print/PrintTools";
+import { lengthWords } from "@/lib/gauging/lengthWords";
 
 export const metadata: Metadata = { title: "Job sheet" };
 
@@ -18,7 +20,12 @@ export default async function JobSheetPage({ params }: Props) {
   return (
     <main className="page" id="main">
       <PrintTools back={`/casebook/${kase.id}`} label={`Back to case ${kase.id}`} />
-      <JobSheet kase={kase} vocabulary={vocabulary} shop={settings?.name} />
+      <JobSheet
+        kase={kase}
+        vocabulary={vocabulary}
+        shop={settings?.name}
+        lengths={lengthWords(await readUnit())}
+      />
     </main>
   );
 }

@@ -1,5 +1,6 @@
 import controls from "@/app/_components/controls.module.css";
 import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
+import type { TakenOff } from "@/lib/casebook/photos/findTakenOff";
 import styles from "./DoneNote.module.css";
 
 const words: Readonly<Record<string, string>> = {
@@ -15,14 +16,25 @@ const words: Readonly<Record<string, string>> = {
   unplan: "Off the plan.",
   look: "Kept as seen, with its ticks.",
   "take-over": "Taken over as a draft: look whether it fits this job.",
+  photos: "The photos are kept with the job.",
+  caption: "What it shows is kept.",
+  "photo-off": "The photo is off the sheet. Its file is kept.",
+  "photo-back": "The photo is back.",
+  readings: "The readings are logged.",
   restore: "Put back. The version before it is kept too.",
   mine: "Your version stands. The other one is kept among the earlier versions.",
 };
 
-type Props = Readonly<{ done: string | string[] | undefined; sheet: SheetVersion; hasSteps: boolean }>;
+type Props = Readonly<{
+  done: string | string[] | undefined;
+  sheet: SheetVersion;
+  hasSteps: boolean;
+  /** The photo that was just taken off, where it still is. */
+  takenOff: TakenOff | undefined;
+}>;
 
 /** What was just done, with its undoing at hand. */
-export function DoneNote({ done, sheet, hasSteps }: Props) {
+export function DoneNote({ done, sheet, hasSteps, takenOff }: Props) {
   const said = typeof done === "string" ? words[done] : undefined;
   if (said === undefined) return null;
   const isStep = done === "log" || done === "say";
@@ -31,6 +43,16 @@ export function DoneNote({ done, sheet, hasSteps }: Props) {
       <p>{said}</p>
       {isStep && hasSteps ? (
         <SheetForm sheet={sheet} wish="undo" name="undo-done">
+          <button type="submit" className={controls.word}>
+            Undo
+          </button>
+        </SheetForm>
+      ) : null}
+      {done === "photo-off" && takenOff ? (
+        <SheetForm sheet={sheet} wish="photo-back" name="photo-back">
+          <input type="hidden" name="photo" value={takenOff.photo.file} />
+          <input type="hidden" name="caption" value={takenOff.photo.caption ?? ""} />
+          <input type="hidden" name="at" value={takenOff.at} />
           <button type="submit" className={controls.word}>
             Undo
           </button>
