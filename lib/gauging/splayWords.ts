@@ -2,7 +2,7 @@ import type { LengthWords } from "./lengthWords";
 import type { Splay } from "./splay";
 
 /** Three thou: legs that run side by side to within a few thou are called parallel. Common practice; the number is chosen. */
-export const parallelWithinMm = 0.0762;
+const parallelWithinMm = 0.0762;
 
 /**
  * Says in plain words how two legs stand to one another.

@@ -102,6 +102,12 @@ describe("a photo that is asked for", () => {
     },
   );
 
+  it("is not given where another kind of file was put in its place", async () => {
+    const { content, made, kase } = await kept();
+    writeFileSync(join(photosPlace(content, "24-001"), made.file), "<svg onload='alert(1)'/>");
+    expect(readPhoto(kase, content, made.file)).toBeUndefined();
+  });
+
   it("is not given through a link", async () => {
     const { content, made, kase } = await kept();
     const path = join(photosPlace(content, "24-001"), made.file);
