@@ -151,7 +151,13 @@ describe("export on the command line", { timeout: commandTimeout }, () => {
     expect(JSON.parse(out)).toEqual({ file: zip, format: "zip", cases: count, leftOut: [] });
     const content = emptyContent();
     const taken = await runBenchlore(["case", "import", zip, "--write"], { content });
-    expect(JSON.parse(taken.out)).toMatchObject({ ready: count, refused: 0, thereAlready: 0 });
+    const lessons = readdirSync("content/lessons");
+    expect(JSON.parse(taken.out)).toMatchObject({
+      ready: count + lessons.length,
+      refused: 0,
+      thereAlready: 0,
+    });
+    for (const name of lessons) expect(existsSync(join(content, "lessons", name))).toBe(true);
     for (const name of casesIn("content"))
       expect(readFileSync(join(content, "cases", name), "utf8")).toBe(
         readFileSync(join("content/cases", name), "utf8"),
