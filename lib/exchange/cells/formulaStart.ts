@@ -4,4 +4,4 @@
  *
  * Source: OWASP, CSV Injection; CWE-1236; OWASP ASVS 5.0, requirement 1.2.10.
  */
-export const formulaStart = /^'*(?:[\t\r\n\0]|\s*[=+\-@\uFF1D\uFF0B\uFF0D\uFF20])/;
+export const formulaStart = /^'*(?:[\n\0]|\s*[\t\r=+\-@\uFF1D\uFF0B\uFF0D\uFF20])/;

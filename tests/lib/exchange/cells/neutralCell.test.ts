@@ -13,7 +13,7 @@ describe("a cell of an exported table", () => {
   );
 
   it("is not fooled by blanks, line ends or quotes before the sign", () => {
-    for (const text of [" =1", "\n=1", "'=1", "''@x", "\u00A0-1", "\n", "\0x"])
+    for (const text of [" =1", "\n=1", "'=1", "''@x", "\u00A0-1", "\n", "\0x", " \t"])
       expect(neutralCell(text)).toBe(`'${text}`);
   });
 
