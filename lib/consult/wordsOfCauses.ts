@@ -7,7 +7,8 @@ import type { PreparedWords } from "../reading/token";
 import type { Cause } from "../vocabulary/cause";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { causeShares } from "./causeShares";
-import { countTerms, pairsOf } from "./countTerms";
+import { countTerms } from "./countTerms";
+import { pairsOf } from "./pairsOf";
 
 /** What a word counts by where it stands, beside one of the prose that tells how a cause comes about. Chosen: see `evaluate --casebook`. */
 const weightOf = {

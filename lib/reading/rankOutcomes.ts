@@ -1,6 +1,6 @@
 import type { Check } from "../vocabulary/check";
 import { matchPhrases, type PhraseMatch } from "./matchPhrases";
-import type { OutcomeMeaning } from "./outcomeMeaning";
+import { type OutcomeMeaning, outcomeName } from "./outcomeMeaning";
 import { readDenial } from "./readDenial";
 import type { Reader } from "./reader";
 import { findScopes } from "./scopes";
@@ -49,18 +49,18 @@ export function rankOutcomes(
     phrase?: RankedOutcome["phrase"],
     denied = false,
   ) => {
-    const key = nameOf(meaning);
+    const key = outcomeName(meaning);
     if ((best.get(key)?.score ?? Number.NEGATIVE_INFINITY) < score)
       best.set(key, { meaning, phrase, denied, score });
   };
   const worthByWords = new Map(
-    meanings.map((meaning, row) => [nameOf(meaning), weights.words * (logs[row] ?? 0)]),
+    meanings.map((meaning, row) => [outcomeName(meaning), weights.words * (logs[row] ?? 0)]),
   );
   const namedByWords = weighChecks(tokens.slice(0, tokens.length - found.length), reader, serves);
   const worthOf = ({ check }: OutcomeMeaning) =>
     weights.named * (namedWorth.get(check.id) ?? 0) + weights.words * (namedByWords.get(check.id) ?? 0);
   for (const meaning of meanings) {
-    if (admits(meaning)) consider(meaning, worthOf(meaning) + (worthByWords.get(nameOf(meaning)) ?? 0));
+    if (admits(meaning)) consider(meaning, worthOf(meaning) + (worthByWords.get(outcomeName(meaning)) ?? 0));
   }
   const foundFrom = found[0]?.start ?? 0;
   for (const phrase of matchPhrases(tokens, reader.outcomes, admits)) {
@@ -68,7 +68,11 @@ export function rankOutcomes(
     if (!phrase.tokens.some((at) => (tokens[at]?.start ?? 0) >= foundFrom)) continue;
     const [first = 0, last = first] = [phrase.tokens[0], phrase.tokens.at(-1)];
     if (!scopes.deniedBy(first, last, new Set(phrase.tokens))) {
-      consider(meaning, worthOf(meaning) + (worthByWords.get(nameOf(meaning)) ?? 0) + phrase.score, phrase);
+      consider(
+        meaning,
+        worthOf(meaning) + (worthByWords.get(outcomeName(meaning)) ?? 0) + phrase.score,
+        phrase,
+      );
       continue;
     }
     const id = readDenial(meaning.check, meaning.outcome);
@@ -91,5 +95,3 @@ function weighChecks(
   const { logs } = spokenChecks.weigh(tellingTerms(called, words), (id) => open.has(id));
   return new Map(spokenChecks.topics.map((id, row) => [id, logs[row] ?? 0]));
 }
-
-const nameOf = ({ check, outcome }: OutcomeMeaning) => `${check.id} ${outcome.id}`;

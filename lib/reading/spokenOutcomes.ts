@@ -1,6 +1,6 @@
 import { WordModel } from "../diagnosis/wordModel";
 import type { Vocabulary } from "../vocabulary/vocabulary";
-import type { OutcomeMeaning } from "./outcomeMeaning";
+import { type OutcomeMeaning, outcomeName } from "./outcomeMeaning";
 import { type PreparedWords, splitTokens, type Token } from "./token";
 
 /** The words by which each outcome of the checks is told. */
@@ -74,5 +74,3 @@ export function tellingTerms(tokens: readonly Token[], { denials }: PreparedWord
   }
   return terms;
 }
-
-const outcomeName = ({ check, outcome }: OutcomeMeaning) => `${check.id} ${outcome.id}`;
