@@ -1,5 +1,5 @@
 import type { Case } from "@/lib/casebook/caseFile";
-import { type Bench, takeInCase } from "@/lib/consult/bench";
+import { type Bench, takeInCase } from "@/lib/consult/bench/bench";
 import { searchText } from "@/lib/text/searchText";
 import { measure } from "./measure";
 import { type Result, showTimings } from "./result";

@@ -1,9 +1,9 @@
 import type { Casebook } from "@/lib/casebook/loadCasebook";
-import { type Bench, buildBench } from "@/lib/consult/bench";
-import { caseAttributes, caseOutcomes, caseRow } from "@/lib/consult/caseAttributes";
-import { causeModelOf } from "@/lib/consult/causeModelOf";
-import { teachCase } from "@/lib/consult/learned/learned";
-import { wordModelOf } from "@/lib/consult/wordsOfCauses";
+import { type Bench, buildBench } from "@/lib/consult/bench/bench";
+import { caseAttributes, caseOutcomes, caseRow } from "@/lib/consult/bench/caseAttributes";
+import { causeModelOf } from "@/lib/consult/bench/causeModelOf";
+import { teachCase } from "@/lib/consult/bench/learned/learned";
+import { wordModelOf } from "@/lib/consult/bench/wordsOfCauses";
 import { buildReader } from "@/lib/reading/reader";
 import { buildCaseTable } from "@/lib/similarity/caseTable";
 import { buildTextIndex } from "@/lib/text/textIndex";

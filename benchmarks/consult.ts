@@ -1,9 +1,9 @@
 import type { Case } from "@/lib/casebook/caseFile";
-import type { Bench } from "@/lib/consult/bench";
+import type { Bench } from "@/lib/consult/bench/bench";
 import { consult } from "@/lib/consult/consult";
 import { keyFindings } from "@/lib/consult/keyFindings";
 import { findSimilarCases } from "@/lib/consult/similarCases";
-import { understandProblem } from "@/lib/consult/understandProblem";
+import { understandProblem } from "@/lib/consult/understand/understandProblem";
 import { likenessOf } from "@/lib/text/postings/likenessOf";
 import { measure } from "./measure";
 import { problemsOf } from "./problems";

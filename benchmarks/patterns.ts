@@ -1,6 +1,6 @@
 import type { Casebook } from "@/lib/casebook/loadCasebook";
 import { newestFirst } from "@/lib/casebook/newestFirst";
-import { wordsInQuestion } from "@/lib/consult/wordsInQuestion";
+import { wordsInQuestion } from "@/lib/consult/record/wordsInQuestion";
 import { commonestRoots } from "@/lib/patterns/commonestRoots";
 import { harmRates } from "@/lib/patterns/harmRates";
 import { newSince } from "@/lib/patterns/newSince";

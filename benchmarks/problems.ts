@@ -1,7 +1,7 @@
 import type { Case } from "@/lib/casebook/caseFile";
 import { formatPartRef } from "@/lib/casebook/partRef";
-import { caseFindings } from "@/lib/consult/caseFindings";
 import { type Problem, problemSchema } from "@/lib/consult/problem";
+import { caseFindings } from "@/lib/consult/record/caseFindings";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 
 /** How many findings a technician has set down when asking. Chosen. */

@@ -1,4 +1,4 @@
-import { openBench } from "@/lib/consult/openBench";
+import { openBench } from "@/lib/consult/bench/openBench";
 import { timeOnce } from "./measure";
 
 /** Opens the bench of the content that the environment names, once, in a process of its own: a start as it is. */

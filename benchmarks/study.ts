@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import type { Case } from "@/lib/casebook/caseFile";
-import { isFitForStudy } from "@/lib/study/isFitForStudy";
+import { isFitForStudy } from "@/lib/study/jobs/isFitForStudy";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { readCorpus, writeCorpus } from "./corpus";
 import { writeLearners } from "./learners";

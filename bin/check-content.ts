@@ -1,10 +1,10 @@
+import { openContentShelf } from "@/lib/casebook/files/openContentShelf";
 import { readLearner } from "@/lib/casebook/learners/readLearner";
 import { lessonFaults } from "@/lib/casebook/lessons/lessonFaults";
 import { readLesson } from "@/lib/casebook/lessons/readLesson";
-import { openContentShelf } from "@/lib/casebook/openContentShelf";
-import { openBench } from "@/lib/consult/openBench";
+import { openBench } from "@/lib/consult/bench/openBench";
 import { formatProblem } from "@/lib/document/contentProblem";
-import { isFitForStudy } from "@/lib/study/isFitForStudy";
+import { isFitForStudy } from "@/lib/study/jobs/isFitForStudy";
 
 // Every file is looked at anew: what an earlier start remembers is not what is to be checked.
 const { casebook, bench, folders, problems } = openBench({ ...process.env, BENCHLORE_CACHE: "none" });

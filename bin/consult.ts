@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { z } from "zod";
+import { openBench } from "@/lib/consult/bench/openBench";
 import { consult } from "@/lib/consult/consult";
-import { openBench } from "@/lib/consult/openBench";
 import { problemSchema } from "@/lib/consult/problem";
 import { formatProblem } from "@/lib/document/contentProblem";
 import { explainIssues } from "@/lib/document/explainIssues";

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { z } from "zod";
-import { openBench } from "@/lib/consult/openBench";
+import { openBench } from "@/lib/consult/bench/openBench";
 import { seededRandom } from "@/lib/diagnosis/learned/seededRandom";
 import { stratifiedFolds } from "@/lib/diagnosis/learned/stratifiedFolds";
 import { casebookReport } from "@/lib/evaluation/casebookReport";

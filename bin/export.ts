@@ -1,7 +1,7 @@
 import { once } from "node:events";
 import { closeSync, openSync, rmSync, writeSync } from "node:fs";
 import { resolve } from "node:path";
-import { exportCasebook, isExportFormat } from "@/lib/exchange/exportCasebook";
+import { exportCasebook, isExportFormat } from "@/lib/exchange/copies/exportCasebook";
 import { openShelf } from "./case/openShelf";
 import { printJson } from "./case/printJson";
 import { readArguments } from "./case/readArguments";

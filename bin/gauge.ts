@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { z } from "zod";
-import { contentFolders } from "@/lib/casebook/contentFolder";
+import { contentFolders } from "@/lib/casebook/files/contentFolder";
 import { gaugeReadings } from "@/lib/consult/gauge/gaugeReadings";
 import { readingsSchema } from "@/lib/consult/gauge/readingsInput";
 import { formatProblem } from "@/lib/document/contentProblem";

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { openBench } from "@/lib/consult/openBench";
+import { openBench } from "@/lib/consult/bench/openBench";
 import { publishSchemas } from "@/lib/publishing/publishSchemas";
 
 const { bench, folders } = openBench(process.env);

@@ -8,8 +8,8 @@ import {
   type PlugStep,
   type Step,
 } from "@/lib/casebook/step";
-import type { LengthWords } from "@/lib/gauging/lengthWords";
-import { readSize, type SizeKind } from "@/lib/gauging/readSize";
+import type { LengthWords } from "@/lib/gauging/lengths/lengthWords";
+import { readSize, type SizeKind } from "@/lib/gauging/lengths/readSize";
 import type { Check } from "@/lib/vocabulary/check";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { labelOf } from "./labelOf";

@@ -1,8 +1,8 @@
 import "server-only";
 import { basename, dirname, relative, sep } from "node:path";
 import { watch } from "chokidar";
-import type { ContentFolders } from "@/lib/casebook/contentFolder";
-import { freshenBench } from "@/lib/consult/freshenBench";
+import type { ContentFolders } from "@/lib/casebook/files/contentFolder";
+import { freshenBench } from "@/lib/consult/bench/freshenBench";
 import { openShop } from "./openShop";
 
 /** Quiet time after the last change before the content is read again, so that a copy of many files is read once. */

@@ -1,12 +1,12 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
-import { idOfName } from "@/lib/casebook/idOfName";
+import { idOfName } from "@/lib/casebook/files/idOfName";
 import { noFile } from "@/lib/casebook/keeping/contentHash";
 import { keepingPlace } from "@/lib/casebook/keeping/keepingPlace";
 import { readKept } from "@/lib/casebook/keeping/readKept";
 import type { RevisedFile } from "@/lib/casebook/keeping/reviseFile";
 import { checkLesson, type LessonEdit, saveLesson } from "@/lib/casebook/lessons/saveLesson";
-import { isFitForStudy } from "@/lib/study/isFitForStudy";
+import { isFitForStudy } from "@/lib/study/jobs/isFitForStudy";
 import { lessonOf, lessonShelf } from "./lessonShelf";
 import { getShop } from "./shop";
 

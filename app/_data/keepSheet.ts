@@ -1,6 +1,6 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
-import type { Fields } from "@/lib/casebook/caseForm";
+import type { Fields } from "@/lib/casebook/form/caseForm";
 import { type SavedCase, saveNewCase } from "@/lib/casebook/saveNewCase";
 import { newSheet } from "@/lib/consult/sheet/newSheet";
 import { getShop } from "./shop";

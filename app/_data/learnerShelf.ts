@@ -1,9 +1,9 @@
 import "server-only";
 import { existsSync } from "node:fs";
-import { contentFolders } from "@/lib/casebook/contentFolder";
+import { contentFolders } from "@/lib/casebook/files/contentFolder";
+import { type ContentShelf, openContentShelf } from "@/lib/casebook/files/openContentShelf";
 import type { Learner } from "@/lib/casebook/learners/learnerFile";
 import { readLearner } from "@/lib/casebook/learners/readLearner";
-import { type ContentShelf, openContentShelf } from "@/lib/casebook/openContentShelf";
 
 /** The learners' files and the folder that they lie in. */
 export type LearnerShelf = ContentShelf<Learner> & Readonly<{ folder: string }>;

@@ -1,9 +1,9 @@
 import "server-only";
 import { existsSync } from "node:fs";
-import { contentFolders } from "@/lib/casebook/contentFolder";
+import { contentFolders } from "@/lib/casebook/files/contentFolder";
+import { type ContentShelf, openContentShelf } from "@/lib/casebook/files/openContentShelf";
 import type { Lesson } from "@/lib/casebook/lessons/lessonFile";
 import { readLesson } from "@/lib/casebook/lessons/readLesson";
-import { type ContentShelf, openContentShelf } from "@/lib/casebook/openContentShelf";
 import { idSchema } from "@/lib/vocabulary/words";
 
 /** The lessons and the folder that they lie in. */

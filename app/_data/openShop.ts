@@ -1,6 +1,6 @@
 import "server-only";
 import { setImmediate } from "node:timers/promises";
-import { type OpenBench, openBench } from "@/lib/consult/openBench";
+import { type OpenBench, openBench } from "@/lib/consult/bench/openBench";
 import { warmSearchIndex } from "@/lib/text/searchIndex";
 
 /** The bench with its content; `searchable` is kept once its words can be searched without holding anybody up. */

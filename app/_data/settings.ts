@@ -1,7 +1,7 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import { dirname } from "node:path";
-import { numberIn, wordsIn } from "@/lib/casebook/fieldTexts";
+import { numberIn, wordsIn } from "@/lib/casebook/form/fieldTexts";
 import type { SettingsReading } from "@/lib/casebook/settings/parseSettings";
 import { readSettings } from "@/lib/casebook/settings/readSettings";
 import { writeSettings } from "@/lib/casebook/settings/writeSettings";

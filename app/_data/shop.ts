@@ -1,8 +1,8 @@
 import "server-only";
-import type { ContentFolders } from "@/lib/casebook/contentFolder";
+import type { ContentFolders } from "@/lib/casebook/files/contentFolder";
 import type { Casebook } from "@/lib/casebook/loadCasebook";
 import type { Answer } from "@/lib/consult/answer";
-import type { Bench } from "@/lib/consult/bench";
+import type { Bench } from "@/lib/consult/bench/bench";
 import { type ConsultOptions, consult } from "@/lib/consult/consult";
 import { type ProblemInput, problemSchema } from "@/lib/consult/problem";
 import type { ContentProblem } from "@/lib/document/contentProblem";

@@ -1,6 +1,6 @@
 import "server-only";
 import { setImmediate } from "node:timers/promises";
-import type { RowToTake, TakenRow } from "@/lib/exchange/takenRow";
+import type { RowToTake, TakenRow } from "@/lib/exchange/rows/takenRow";
 import { addCase } from "./addCase";
 
 /** Saves old jobs one after another, each whole or not at all, between whatever else there is to do. */

@@ -1,5 +1,5 @@
-import type { BoreSection } from "@/lib/gauging/boreSection";
-import type { LengthWords } from "@/lib/gauging/lengthWords";
+import type { BoreSection } from "@/lib/gauging/bores/boreSection";
+import type { LengthWords } from "@/lib/gauging/lengths/lengthWords";
 import styles from "./BoreDrawing.module.css";
 import { type BoreScale, circleRadius } from "./boreLayout";
 

@@ -1,9 +1,9 @@
 import type { ReadingsInput } from "@/lib/consult/gauge/readingsInput";
-import { boreMap } from "@/lib/gauging/boreMap";
-import { boreWords } from "@/lib/gauging/boreWords";
-import { lengthWords } from "@/lib/gauging/lengthWords";
-import { readSize } from "@/lib/gauging/readSize";
-import { taperWords } from "@/lib/gauging/taperWords";
+import { boreMap } from "@/lib/gauging/bores/boreMap";
+import { boreWords } from "@/lib/gauging/bores/boreWords";
+import { taperWords } from "@/lib/gauging/bores/taperWords";
+import { lengthWords } from "@/lib/gauging/lengths/lengthWords";
+import { readSize } from "@/lib/gauging/lengths/readSize";
 import type { ShownUnit } from "../_components/readUnit";
 import { BoreDrawing } from "./BoreDrawing";
 import { boreScale } from "./boreLayout";

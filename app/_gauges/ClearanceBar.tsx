@@ -1,4 +1,4 @@
-import type { Clearance } from "@/lib/gauging/clearance";
+import type { Clearance } from "@/lib/gauging/fits/clearance";
 import type { ShownUnit } from "../_components/readUnit";
 import styles from "./Ladder.module.css";
 import { scaleOf } from "./scale";

@@ -1,5 +1,5 @@
-import type { BoreMap } from "@/lib/gauging/boreMap";
-import type { LengthWords } from "@/lib/gauging/lengthWords";
+import type { BoreMap } from "@/lib/gauging/bores/boreMap";
+import type { LengthWords } from "@/lib/gauging/lengths/lengthWords";
 import type { ShownUnit } from "../_components/readUnit";
 import styles from "./BoreDrawing.module.css";
 import { scaleOf } from "./scale";

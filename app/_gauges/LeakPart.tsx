@@ -1,4 +1,4 @@
-import { playingPa } from "@/lib/gauging/leakRate";
+import { playingPa } from "@/lib/gauging/fits/leakRate";
 import { Section } from "../_components/Section";
 import { StateNote } from "../_components/StateNote";
 import styles from "./Fields.module.css";

@@ -1,7 +1,7 @@
 import type { ReadingsInput } from "@/lib/consult/gauge/readingsInput";
-import { readLegs } from "@/lib/consult/readReadings";
-import { lengthWords } from "@/lib/gauging/lengthWords";
-import { splayWords } from "@/lib/gauging/splayWords";
+import { readLegs } from "@/lib/consult/understand/readReadings";
+import { lengthWords } from "@/lib/gauging/lengths/lengthWords";
+import { splayWords } from "@/lib/gauging/slides/splayWords";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { Section } from "../_components/Section";
 import { StateNote } from "../_components/StateNote";

@@ -1,5 +1,5 @@
-import type { LengthWords } from "@/lib/gauging/lengthWords";
-import type { BracketAtDepth } from "@/lib/gauging/plugReport";
+import type { LengthWords } from "@/lib/gauging/lengths/lengthWords";
+import type { BracketAtDepth } from "@/lib/gauging/plugs/plugReport";
 import type { ShownUnit } from "../_components/readUnit";
 import styles from "./Ladder.module.css";
 import { type Scale, scaleOf } from "./scale";

@@ -1,8 +1,8 @@
 import type { ReadingsInput } from "@/lib/consult/gauge/readingsInput";
-import { lengthWords } from "@/lib/gauging/lengthWords";
-import { plugReport } from "@/lib/gauging/plugReport";
-import { plugWords } from "@/lib/gauging/plugWords";
-import { readSize } from "@/lib/gauging/readSize";
+import { lengthWords } from "@/lib/gauging/lengths/lengthWords";
+import { readSize } from "@/lib/gauging/lengths/readSize";
+import { plugReport } from "@/lib/gauging/plugs/plugReport";
+import { plugWords } from "@/lib/gauging/plugs/plugWords";
 import type { ShownUnit } from "../_components/readUnit";
 import { StateNote } from "../_components/StateNote";
 import { ClearanceBar } from "./ClearanceBar";

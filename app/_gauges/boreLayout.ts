@@ -1,5 +1,5 @@
-import type { BoreMap } from "@/lib/gauging/boreMap";
-import { mmPerUnit } from "@/lib/gauging/lengthUnit";
+import type { BoreMap } from "@/lib/gauging/bores/boreMap";
+import { mmPerUnit } from "@/lib/gauging/lengths/lengthUnit";
 import type { ShownUnit } from "../_components/readUnit";
 
 /** How sections are exaggerated: one scale for all of a bore, so that they compare. */

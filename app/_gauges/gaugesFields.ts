@@ -1,5 +1,5 @@
-import { splitLength } from "@/lib/gauging/splitLength";
-import { splitLengths } from "@/lib/gauging/splitLengths";
+import { splitLength } from "@/lib/gauging/lengths/splitLength";
+import { splitLengths } from "@/lib/gauging/lengths/splitLengths";
 import type { ShownUnit } from "../_components/readUnit";
 
 /** Everything on the page as it stands in the address: a field's name and its text, empty ones left out. */

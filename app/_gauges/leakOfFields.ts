@@ -1,5 +1,11 @@
-import { type LeakRate, leakAt, leakRate } from "@/lib/gauging/leakRate";
-import { flowUnits, pressureUnits, readAmount, timeUnits, volumeUnits } from "@/lib/gauging/readAmount";
+import { type LeakRate, leakAt, leakRate } from "@/lib/gauging/fits/leakRate";
+import {
+  flowUnits,
+  pressureUnits,
+  readAmount,
+  timeUnits,
+  volumeUnits,
+} from "@/lib/gauging/lengths/readAmount";
 import type { GaugesFields } from "./gaugesFields";
 
 /** What a leak reading comes to: its rate at playing pressure and against a sound one, or what is to be written otherwise. */

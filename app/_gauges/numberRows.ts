@@ -1,6 +1,6 @@
-import type { BoreMap } from "@/lib/gauging/boreMap";
-import { type LengthWords, lengthWords } from "@/lib/gauging/lengthWords";
-import type { PlugReport } from "@/lib/gauging/plugReport";
+import type { BoreMap } from "@/lib/gauging/bores/boreMap";
+import { type LengthWords, lengthWords } from "@/lib/gauging/lengths/lengthWords";
+import type { PlugReport } from "@/lib/gauging/plugs/plugReport";
 import type { NumberRow } from "./Numbers";
 
 const [inch, metric] = [lengthWords("inch"), lengthWords("mm")];

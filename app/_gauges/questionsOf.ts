@@ -1,5 +1,5 @@
-import { readSize, type SizeKind } from "@/lib/gauging/readSize";
-import { splitLengths } from "@/lib/gauging/splitLengths";
+import { readSize, type SizeKind } from "@/lib/gauging/lengths/readSize";
+import { splitLengths } from "@/lib/gauging/lengths/splitLengths";
 import { type GaugesFields, gaugesHref, isLengthField, unitOf, withUnit } from "./gaugesFields";
 
 /** A length that was not counted: why, and the pages on which it is written otherwise. */

@@ -1,4 +1,4 @@
-import { mmPerUnit } from "@/lib/gauging/lengthUnit";
+import { mmPerUnit } from "@/lib/gauging/lengths/lengthUnit";
 import type { ShownUnit } from "../_components/readUnit";
 
 /** A stretch of sizes drawn from left to right, with the marks along it. */

@@ -6,7 +6,7 @@ import { Photos } from "@/app/_components/Photos";
 import { partWords } from "@/app/_components/partWords";
 import type { Case } from "@/lib/casebook/caseFile";
 import { listProofs } from "@/lib/consult/sheet/listProofs";
-import type { LengthWords } from "@/lib/gauging/lengthWords";
+import type { LengthWords } from "@/lib/gauging/lengths/lengthWords";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { instrumentWords } from "./instrumentWords";
 import { MindYourself } from "./MindYourself";

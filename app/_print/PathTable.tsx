@@ -1,6 +1,6 @@
 import { stepViews } from "@/app/_components/stepViews";
 import type { Case } from "@/lib/casebook/caseFile";
-import type { LengthWords } from "@/lib/gauging/lengthWords";
+import type { LengthWords } from "@/lib/gauging/lengths/lengthWords";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Print.module.css";
 

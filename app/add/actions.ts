@@ -3,8 +3,8 @@
 import { redirect } from "next/navigation";
 import { addCase } from "@/app/_data/addCase";
 import { getShop } from "@/app/_data/shop";
-import { readSentCase } from "@/lib/casebook/sentCase";
-import { advanceDraft, type Draft, type DraftProblem, refuseDraft } from "@/lib/consult/draftCase";
+import { readSentCase } from "@/lib/casebook/form/sentCase";
+import { advanceDraft, type Draft, type DraftProblem, refuseDraft } from "@/lib/consult/writeUp/draftCase";
 
 /** Takes a write-up one wish further; a save that holds leads to the case, one that does not comes back with its faults. */
 export async function writeUp(_: Draft, data: FormData): Promise<Draft> {

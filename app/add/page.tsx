@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import type { SearchParams } from "@/app/_bench/benchQuery";
 import { getShop } from "@/app/_data/shop";
-import { openDraft } from "@/lib/consult/openDraft";
+import { openDraft } from "@/lib/consult/writeUp/openDraft";
 import { benchFields } from "./_components/benchFields";
 import { choicesOf } from "./_components/choices";
 import { WriteUp } from "./_components/WriteUp";

@@ -7,7 +7,7 @@ import { readUnit } from "@/app/_components/readUnit";
 import { StateNote } from "@/app/_components/StateNote";
 import { stepViews } from "@/app/_components/stepViews";
 import { getShop } from "@/app/_data/shop";
-import { lengthWords } from "@/lib/gauging/lengthWords";
+import { lengthWords } from "@/lib/gauging/lengths/lengthWords";
 import styles from "./page.module.css";
 
 export const metadata: Metadata = { title: "Sheets" };

@@ -1,8 +1,8 @@
 import { saveNewCase } from "@/lib/casebook/saveNewCase";
 import { formatProblem } from "@/lib/document/contentProblem";
-import { guessColumns } from "@/lib/exchange/guessColumns";
-import { importChoicesSchema } from "@/lib/exchange/importChoices";
-import { planImport } from "@/lib/exchange/planImport";
+import { guessColumns } from "@/lib/exchange/import/guessColumns";
+import { importChoicesSchema } from "@/lib/exchange/import/importChoices";
+import { planImport } from "@/lib/exchange/import/planImport";
 import { decodeText } from "@/lib/exchange/table/decodeText";
 import { readTable } from "@/lib/exchange/table/readTable";
 import { buildReader } from "@/lib/reading/reader";

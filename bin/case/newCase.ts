@@ -1,8 +1,8 @@
 import { join, resolve } from "node:path";
 import { blankCase } from "@/lib/casebook/blankCase";
+import { proposeId } from "@/lib/casebook/form/proposeId";
 import { codeOf } from "@/lib/casebook/keeping/diskFault";
 import { placeNewFile } from "@/lib/casebook/keeping/placeNewFile";
-import { proposeId } from "@/lib/casebook/proposeId";
 import { saveNewCase } from "@/lib/casebook/saveNewCase";
 import { newSheet } from "@/lib/consult/sheet/newSheet";
 import { formatProblem } from "@/lib/document/contentProblem";

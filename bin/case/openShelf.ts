@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { existsSync } from "node:fs";
-import { type ContentFolders, contentFolders } from "@/lib/casebook/contentFolder";
+import { type ContentFolders, contentFolders } from "@/lib/casebook/files/contentFolder";
 import { type Casebook, loadCasebook } from "@/lib/casebook/loadCasebook";
 import { loadVocabulary } from "@/lib/vocabulary/loadVocabulary";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";

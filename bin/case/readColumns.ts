@@ -1,4 +1,4 @@
-import { type ImportField, importFields, isImportField } from "@/lib/exchange/importField";
+import { type ImportField, importFields, isImportField } from "@/lib/exchange/import/importField";
 import { fail } from "../fail";
 
 /**

@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { contentFolders } from "@/lib/casebook/contentFolder";
+import { contentFolders } from "@/lib/casebook/files/contentFolder";
 import { contentHash } from "@/lib/casebook/keeping/contentHash";
 import { type KeepingPlace, keepingPlace } from "@/lib/casebook/keeping/keepingPlace";
 import { parseRevisionName, shortHash } from "@/lib/casebook/keeping/revisionName";

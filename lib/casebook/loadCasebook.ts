@@ -1,8 +1,8 @@
 import type { ContentProblem } from "../document/contentProblem";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import type { Case } from "./caseFile";
-import { listContentFiles } from "./listContentFiles";
-import { openContentFile } from "./openContentFile";
+import { listContentFiles } from "./files/listContentFiles";
+import { openContentFile } from "./files/openContentFile";
 import { type CaseReading, readCase } from "./readCase";
 import { type CaseMemory, openCaseMemory } from "./snapshot/caseMemory";
 import type { SnapshotPlace } from "./snapshot/snapshotPlace";

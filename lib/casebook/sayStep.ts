@@ -1,4 +1,4 @@
-import { groupOf, isGroup, textOf } from "./fieldTexts";
+import { groupOf, isGroup, textOf } from "./form/fieldTexts";
 
 const longestSaid = 160;
 

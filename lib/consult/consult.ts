@@ -2,17 +2,17 @@ import { entropyBits } from "../diagnosis/entropy";
 import type { Posterior } from "../diagnosis/posterior";
 import { estimateMinutes } from "../estimate/estimateMinutes";
 import type { Answer } from "./answer";
-import type { Bench } from "./bench";
+import type { Bench } from "./bench/bench";
+import { listCauses } from "./causes/listCauses";
+import { opinionsOn } from "./causes/opinionsOn";
+import { weighOpinions } from "./causes/weighOpinions";
+import { listNextChecks } from "./checks/listNextChecks";
+import { planAhead } from "./checks/planAhead";
 import { keyFindings } from "./keyFindings";
-import { listCauses } from "./listCauses";
-import { listNextChecks } from "./listNextChecks";
-import { listWarnings } from "./listWarnings";
-import { opinionsOn } from "./opinionsOn";
-import { planAhead } from "./planAhead";
 import type { Problem } from "./problem";
+import { listWarnings } from "./repairs/listWarnings";
 import { findSimilarCases, showSimilarCases, voters } from "./similarCases";
-import { understandProblem } from "./understandProblem";
-import { weighOpinions } from "./weighOpinions";
+import { understandProblem } from "./understand/understandProblem";
 
 export type ConsultOptions = Readonly<{
   /** A case to leave out as if it had never happened, for asking about itself. The model must not have learned it either. */

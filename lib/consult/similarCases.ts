@@ -5,12 +5,12 @@ import { retrieve } from "../similarity/retrieve";
 import type { Query } from "../similarity/row";
 import { likenessOf } from "../text/postings/likenessOf";
 import type { Share, SimilarCase } from "./answer";
-import type { Bench } from "./bench";
-import { attributeNames } from "./caseAttributes";
+import type { Bench } from "./bench/bench";
+import { attributeNames } from "./bench/caseAttributes";
 import type { Finding } from "./finding";
 import { parseFindingKey } from "./keyFindings";
 import type { Problem } from "./problem";
-import type { Understanding } from "./understandProblem";
+import type { Understanding } from "./understand/understandProblem";
 
 /** How many like cases have a say in what the cause is. Chosen. */
 export const voters = 25;

@@ -1,4 +1,4 @@
-import type { Bench } from "../consult/bench";
+import type { Bench } from "../consult/bench/bench";
 import { familyOf } from "../vocabulary/familyOf";
 import { type EstimateReport, estimateCoverage } from "./estimateCoverage";
 import { type Asked, leaveOneOut } from "./leaveOneOut";

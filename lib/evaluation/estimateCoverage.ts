@@ -1,4 +1,4 @@
-import type { Bench } from "../consult/bench";
+import type { Bench } from "../consult/bench/bench";
 import { type PastEstimate, pastEstimates, stretchOf } from "../consult/quote/stretch";
 import { minutesWithin, stretchCurve } from "../estimate/minutesCurve";
 

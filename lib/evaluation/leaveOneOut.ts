@@ -1,9 +1,9 @@
 import { rootCauses } from "../casebook/rootCauses";
 import type { Answer } from "../consult/answer";
-import type { Bench } from "../consult/bench";
-import { caseProblem } from "../consult/caseProblem";
+import type { Bench } from "../consult/bench/bench";
+import { withoutCase } from "../consult/bench/withoutCase";
 import { consult } from "../consult/consult";
-import { withoutCase } from "../consult/withoutCase";
+import { caseProblem } from "../consult/record/caseProblem";
 
 /** How one case fared when it was asked about as if it had never happened. */
 export type Asked = Readonly<{

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Bench } from "../consult/bench";
+import type { Bench } from "../consult/bench/bench";
 import { consult } from "../consult/consult";
 import { problemSchema } from "../consult/problem";
 import { idSchema } from "../vocabulary/words";

@@ -1,6 +1,6 @@
 import type { Case } from "../casebook/caseFile";
 import { rootCauses } from "../casebook/rootCauses";
-import type { Bench } from "../consult/bench";
+import type { Bench } from "../consult/bench/bench";
 
 /**
  * Ranks causes for a past case by what such an instrument usually has, as a baseline: the root causes of the other cases

@@ -1,7 +1,7 @@
 import type { Case } from "../casebook/caseFile";
 import { rootCauses } from "../casebook/rootCauses";
-import type { Bench } from "../consult/bench";
-import { caseFindings } from "../consult/caseFindings";
+import type { Bench } from "../consult/bench/bench";
+import { caseFindings } from "../consult/record/caseFindings";
 import { wordSimilarities } from "../text/wordSimilarities";
 
 /**

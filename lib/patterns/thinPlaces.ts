@@ -1,7 +1,7 @@
 import type { Case } from "../casebook/caseFile";
 import { rootCauses } from "../casebook/rootCauses";
 import { isCheckStep, isRepairStep } from "../casebook/step";
-import { checksOfStep } from "../study/checksOfStep";
+import { checksOfStep } from "../study/asking/checksOfStep";
 import { appliesTo } from "../vocabulary/appliesTo";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 

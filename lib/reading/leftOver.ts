@@ -1,7 +1,7 @@
-import type { Mention } from "./mentions";
+import type { Mention } from "./parts/mentions";
 import type { Reader } from "./reader";
-import type { Scopes } from "./scopes";
-import type { Token } from "./token";
+import type { Scopes } from "./words/scopes";
+import type { Token } from "./words/token";
 
 /** A run of nothing but shorter words says nothing that could be asked about. */
 const shortestStrange = 4;

@@ -1,15 +1,15 @@
 import { appliesTo } from "../vocabulary/appliesTo";
 import type { Check } from "../vocabulary/check";
+import { rankOutcomes } from "./clauses/rankOutcomes";
 import type { FindingRead, HowRead } from "./findingRead";
-import { matchPhrases, type PhraseMatch } from "./matchPhrases";
-import { findMentions } from "./mentions";
-import { checkBearsOn, partForCheck } from "./partFit";
-import { rankOutcomes } from "./rankOutcomes";
+import { findMentions } from "./parts/mentions";
+import { checkBearsOn, partForCheck } from "./parts/partFit";
+import { readPart } from "./parts/readPart";
+import { matchPhrases, type PhraseMatch } from "./phrases/matchPhrases";
 import type { Reader } from "./reader";
-import { readPart } from "./readPart";
-import { findScopes } from "./scopes";
-import { findSequences, type SequenceKind } from "./sequences";
-import { splitTokens, type Token } from "./token";
+import { findScopes } from "./words/scopes";
+import { findSequences, type SequenceKind } from "./words/sequences";
+import { splitTokens, type Token } from "./words/token";
 
 /** A check with what was found, both in words or as ids. */
 export type EvidenceWords = Readonly<{ check: string; found: string; part?: string }>;

@@ -3,23 +3,23 @@ import { appliesTo } from "../vocabulary/appliesTo";
 import type { Check } from "../vocabulary/check";
 import { depthOfFamily } from "../vocabulary/depthOfFamily";
 import type { Vocabulary } from "../vocabulary/vocabulary";
-import { chooseMatches } from "./chooseMatches";
+import type { OutcomeMeaning } from "./clauses/outcomeMeaning";
+import { readByWords } from "./clauses/readByWords";
+import { openOutcomes } from "./clauses/spokenOutcomes";
 import type { FindingRead } from "./findingRead";
-import { joinedMentions } from "./joinedMentions";
 import { leftOver } from "./leftOver";
-import { matchPhrases, type PhraseMatch } from "./matchPhrases";
-import { findMentions, type Mention } from "./mentions";
-import type { OutcomeMeaning } from "./outcomeMeaning";
-import { checkBearsOn, partForCheck } from "./partFit";
-import { readByWords } from "./readByWords";
+import { joinedMentions } from "./parts/joinedMentions";
+import { findMentions, type Mention } from "./parts/mentions";
+import { checkBearsOn, partForCheck } from "./parts/partFit";
+import { chooseMatches } from "./phrases/chooseMatches";
+import { matchPhrases, type PhraseMatch } from "./phrases/matchPhrases";
 import { readDenial } from "./readDenial";
 import type { Reader } from "./reader";
 import { readSound } from "./readSound";
 import { readSwap, type SwapRead } from "./readSwap";
-import { findScopes, type Scopes } from "./scopes";
-import { openOutcomes } from "./spokenOutcomes";
-import { splitTokens, type Token } from "./token";
-import { findTurns } from "./turns";
+import { findScopes, type Scopes } from "./words/scopes";
+import { splitTokens, type Token } from "./words/token";
+import { findTurns } from "./words/turns";
 
 /** A text as understood: findings and swap tests in the order of the text, and the words that nothing took up. */
 export type TextRead = Readonly<{

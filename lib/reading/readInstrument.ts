@@ -1,8 +1,8 @@
 import { appliesTo } from "../vocabulary/appliesTo";
-import { chooseMatches } from "./chooseMatches";
-import { matchPhrases, type PhraseMatch } from "./matchPhrases";
+import { chooseMatches } from "./phrases/chooseMatches";
+import { matchPhrases, type PhraseMatch } from "./phrases/matchPhrases";
 import type { Reader } from "./reader";
-import { splitTokens } from "./token";
+import { splitTokens } from "./words/token";
 
 /**
  * Finds the instrument that some words name: an instrument before the family that it belongs to, then the most

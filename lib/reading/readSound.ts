@@ -1,12 +1,12 @@
 import { appliesTo } from "../vocabulary/appliesTo";
 import type { Check } from "../vocabulary/check";
 import type { FindingRead } from "./findingRead";
-import { joinedMentions } from "./joinedMentions";
-import type { Mention } from "./mentions";
-import { partForCheck } from "./partFit";
+import { joinedMentions } from "./parts/joinedMentions";
+import type { Mention } from "./parts/mentions";
+import { partForCheck } from "./parts/partFit";
 import type { Reader } from "./reader";
-import type { Scopes } from "./scopes";
-import type { Token } from "./token";
+import type { Scopes } from "./words/scopes";
+import type { Token } from "./words/token";
 
 /**
  * Reads "spring fine", "others ok": a part named in a clause with a word that says it is as it should be, and nothing

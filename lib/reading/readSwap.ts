@@ -1,12 +1,12 @@
 import type { PartRef } from "../casebook/partRef";
-import type { PhraseMatch } from "./matchPhrases";
-import type { Mention } from "./mentions";
-import type { OutcomeMeaning } from "./outcomeMeaning";
+import type { OutcomeMeaning } from "./clauses/outcomeMeaning";
+import type { Mention } from "./parts/mentions";
+import type { PhraseMatch } from "./phrases/matchPhrases";
 import type { Reader } from "./reader";
 import { findSwapHow, type SwapHow } from "./readSwapHow";
-import type { Scopes } from "./scopes";
-import { findSequences } from "./sequences";
-import type { Token } from "./token";
+import type { Scopes } from "./words/scopes";
+import { findSequences } from "./words/sequences";
+import type { Token } from "./words/token";
 
 /** A swap test read from words: part a tried in part b's place. */
 export type SwapRead = Readonly<{

@@ -1,10 +1,10 @@
 import { appliesTo } from "../vocabulary/appliesTo";
 import type { Check } from "../vocabulary/check";
-import { matchPhrases, type PhraseMatch } from "./matchPhrases";
-import type { OutcomeMeaning } from "./outcomeMeaning";
+import type { OutcomeMeaning } from "./clauses/outcomeMeaning";
+import { matchPhrases, type PhraseMatch } from "./phrases/matchPhrases";
 import type { Reader } from "./reader";
-import { splitTokens, type Token } from "./token";
-import { findTurns } from "./turns";
+import { splitTokens, type Token } from "./words/token";
+import { findTurns } from "./words/turns";
 
 /**
  * What the result of a swap test depended on: the place in the stroke and the way (outcomes of the checks that read them), and

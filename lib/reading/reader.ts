@@ -1,12 +1,12 @@
 import type { WordModel } from "../diagnosis/wordModel";
 import type { Vocabulary } from "../vocabulary/vocabulary";
-import type { OutcomeMeaning } from "./outcomeMeaning";
-import { buildPhraseIndex, type PhraseIndex } from "./phraseIndex";
-import { buildSequences, type Sequences } from "./sequences";
-import { learnSpokenChecks } from "./spokenChecks";
-import { learnSpokenOutcomes, type SpokenOutcomes } from "./spokenOutcomes";
-import { type PreparedWords, prepareWords, splitTokens } from "./token";
-import { buildTurns, type Turns } from "./turns";
+import type { OutcomeMeaning } from "./clauses/outcomeMeaning";
+import { learnSpokenChecks } from "./clauses/spokenChecks";
+import { learnSpokenOutcomes, type SpokenOutcomes } from "./clauses/spokenOutcomes";
+import { buildPhraseIndex, type PhraseIndex } from "./phrases/phraseIndex";
+import { buildSequences, type Sequences } from "./words/sequences";
+import { type PreparedWords, prepareWords, splitTokens } from "./words/token";
+import { buildTurns, type Turns } from "./words/turns";
 
 /** Everything that reading shop language needs, built once from the vocabulary. */
 export type Reader = Readonly<{

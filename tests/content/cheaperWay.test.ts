@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { openBench } from "@/lib/consult/openBench";
-import { cheaperWay } from "@/lib/study/cheaperWay";
-import { isFitForStudy } from "@/lib/study/isFitForStudy";
-import { legalAsks } from "@/lib/study/legalAsks";
+import { openBench } from "@/lib/consult/bench/openBench";
+import { legalAsks } from "@/lib/study/asking/legalAsks";
+import { isFitForStudy } from "@/lib/study/jobs/isFitForStudy";
+import { cheaperWay } from "@/lib/study/review/cheaperWay";
 
 const { bench } = openBench({ BENCHLORE_CACHE: "none" });
 const { vocabulary } = bench;

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { openContentShelf } from "@/lib/casebook/files/openContentShelf";
 import { lessonFaults } from "@/lib/casebook/lessons/lessonFaults";
 import { readLesson } from "@/lib/casebook/lessons/readLesson";
-import { openContentShelf } from "@/lib/casebook/openContentShelf";
-import { openBench } from "@/lib/consult/openBench";
-import { isFitForStudy } from "@/lib/study/isFitForStudy";
+import { openBench } from "@/lib/consult/bench/openBench";
+import { isFitForStudy } from "@/lib/study/jobs/isFitForStudy";
 
 const { casebook, folders } = openBench({ BENCHLORE_CACHE: "none" });
 const isFit = (id: string) => {

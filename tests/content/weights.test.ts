@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { openBench } from "@/lib/consult/openBench";
+import { openBench } from "@/lib/consult/bench/openBench";
 import { learnOpinionWeights } from "@/lib/evaluation/opinions/learnOpinionWeights";
 
 const { bench } = openBench({});

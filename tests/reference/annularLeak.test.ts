@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { annularLeak } from "../../lib/gauging/annularLeak";
-import { readLength } from "../../lib/gauging/readLength";
+import { annularLeak } from "../../lib/gauging/fits/annularLeak";
+import { readLength } from "../../lib/gauging/lengths/readLength";
 
 /** Source: Rabie, Fluid Power Engineering, eq. 2.19; D 16.8 mm, L 20 mm, dP 3 kPa, air of 1.81e-5 Pa s. */
 describe("leak through the gap round a piston, dry and concentric", () => {

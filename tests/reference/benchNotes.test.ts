@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
-import { openBench } from "@/lib/consult/openBench";
+import { openBench } from "@/lib/consult/bench/openBench";
 import { benchNoteSchema, notesReport } from "@/lib/evaluation/notesReport";
 
 /* Notes and causes by writers who had not seen the vocabulary, from common practice: see README.md in notes/. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { fitClearance } from "../../lib/gauging/fitClearance";
-import { isoSteps, isoZone } from "../../lib/gauging/isoTolerances";
+import { fitClearance } from "../../lib/gauging/fits/fitClearance";
+import { isoSteps, isoZone } from "../../lib/gauging/fits/isoTolerances";
 
 /** Source: ISO 286-2, limit deviations for nominal sizes over 10 up to 18 mm (set down from memory). */
 describe("ISO 286 fits over 10 to 18 mm", () => {

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { leakRate } from "../../lib/gauging/leakRate";
+import { leakRate } from "../../lib/gauging/fits/leakRate";
 
 /**
  * Source: 40 CFR 1065.644, the worked example of a vacuum-decay leak: 2 l, from 25.3 to 50.6 kPa absolute in 70 s at 293.15 K,

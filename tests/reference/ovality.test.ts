@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { leastSquaresCircle } from "../../lib/gauging/leastSquaresCircle";
-import { ovality } from "../../lib/gauging/ovality";
+import { leastSquaresCircle } from "../../lib/gauging/bores/leastSquaresCircle";
+import { ovality } from "../../lib/gauging/bores/ovality";
 
 /**
  * Model: d(t) = D + 2a cos 2(t - phi). The fits and their standard errors were recomputed with numpy's lstsq and the usual

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { clearance } from "../../lib/gauging/clearance";
-import { formatLength } from "../../lib/gauging/formatLength";
-import { plugBracket } from "../../lib/gauging/plugBracket";
-import { readLength } from "../../lib/gauging/readLength";
-import { reduction } from "../../lib/gauging/reduction";
+import { clearance } from "../../lib/gauging/fits/clearance";
+import { formatLength } from "../../lib/gauging/lengths/formatLength";
+import { readLength } from "../../lib/gauging/lengths/readLength";
+import { plugBracket } from "../../lib/gauging/plugs/plugBracket";
+import { reduction } from "../../lib/gauging/plugs/reduction";
 
 function mmOf(text: string): number {
   const read = readLength(text, { expects: "inch" });

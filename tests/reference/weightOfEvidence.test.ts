@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { buildBench } from "@/lib/consult/bench";
+import { buildBench } from "@/lib/consult/bench/bench";
 import { consult } from "@/lib/consult/consult";
 import { problemSchema } from "@/lib/consult/problem";
 import { weighCauses } from "@/lib/diagnosis/posterior";

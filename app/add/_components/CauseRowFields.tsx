@@ -1,5 +1,5 @@
-import type { CauseRow } from "@/lib/casebook/caseForm";
-import type { DraftProblem } from "@/lib/consult/draftCase";
+import type { CauseRow } from "@/lib/casebook/form/caseForm";
+import type { DraftProblem } from "@/lib/consult/writeUp/draftCase";
 import styles from "./CauseRowFields.module.css";
 import { ChoiceControl } from "./ChoiceControl";
 import type { Choices } from "./choices";

@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import type { DraftProblem } from "@/lib/consult/draftCase";
+import type { DraftProblem } from "@/lib/consult/writeUp/draftCase";
 import styles from "./Field.module.css";
 
 type Props = Readonly<{

@@ -1,6 +1,6 @@
 import controls from "@/app/_components/controls.module.css";
 import { Section } from "@/app/_components/Section";
-import { isFilledStep, sumStepMinutes } from "@/lib/casebook/caseForm";
+import { isFilledStep, sumStepMinutes } from "@/lib/casebook/form/caseForm";
 import { CauseRowFields } from "./CauseRowFields";
 import { ChoiceControl } from "./ChoiceControl";
 import type { Choices } from "./choices";

@@ -1,6 +1,6 @@
 import { forwardRef } from "react";
 import { StateNote } from "@/app/_components/StateNote";
-import type { Draft, DraftProblem } from "@/lib/consult/draftCase";
+import type { Draft, DraftProblem } from "@/lib/consult/writeUp/draftCase";
 import styles from "./ProblemList.module.css";
 
 type Props = Readonly<{ view: Draft["view"]; problems: readonly DraftProblem[] }>;

@@ -1,7 +1,7 @@
 import controls from "@/app/_components/controls.module.css";
 import { Piece } from "@/app/_components/Piece";
-import type { StepRow } from "@/lib/casebook/caseForm";
-import type { DraftProblem } from "@/lib/consult/draftCase";
+import type { StepRow } from "@/lib/casebook/form/caseForm";
+import type { DraftProblem } from "@/lib/consult/writeUp/draftCase";
 import { ChoiceControl } from "./ChoiceControl";
 import type { Choices } from "./choices";
 import styles from "./StepRowFields.module.css";

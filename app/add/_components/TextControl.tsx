@@ -1,5 +1,5 @@
 import controls from "@/app/_components/controls.module.css";
-import type { DraftProblem } from "@/lib/consult/draftCase";
+import type { DraftProblem } from "@/lib/consult/writeUp/draftCase";
 import { Field, problemProps } from "./Field";
 
 type Props = Readonly<{

@@ -2,7 +2,7 @@
 
 import { startTransition, useActionState, useEffect, useRef, useSyncExternalStore } from "react";
 import controls from "@/app/_components/controls.module.css";
-import type { Draft } from "@/lib/consult/draftCase";
+import type { Draft } from "@/lib/consult/writeUp/draftCase";
 import { writeUp } from "../actions";
 import type { Choices } from "./choices";
 import { FormView } from "./FormView";

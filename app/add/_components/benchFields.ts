@@ -2,7 +2,7 @@ import { readBenchQuery, type SearchParams } from "@/app/_bench/benchQuery";
 import { isBare, problemOf } from "@/app/_bench/problemOf";
 import { tappedSwap } from "@/app/_bench/tappedSwap";
 import type { Shop } from "@/app/_data/shop";
-import type { Fields } from "@/lib/casebook/caseForm";
+import type { Fields } from "@/lib/casebook/form/caseForm";
 
 /** What a bench's address already says of the case: complaint, instrument, and a step for everything understood and tried. */
 export function benchFields(params: SearchParams, consult: Shop["consult"]): Fields {

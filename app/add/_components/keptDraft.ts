@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { readSentCase, type SentCase } from "@/lib/casebook/sentCase";
+import { readSentCase, type SentCase } from "@/lib/casebook/form/sentCase";
 
 /** The browser's own copies of write-ups, one a place: what came from one bench is not mixed up with another. */
 const prefix = "write-up:";

@@ -1,9 +1,9 @@
 "use client";
 
 import { type RefObject, useEffect, useState } from "react";
-import { blankCause, blankStep, type CauseRow, type StepRow } from "@/lib/casebook/caseForm";
-import { readSentCase, type SentCase } from "@/lib/casebook/sentCase";
-import type { Draft, DraftProblem } from "@/lib/consult/draftCase";
+import { blankCause, blankStep, type CauseRow, type StepRow } from "@/lib/casebook/form/caseForm";
+import { readSentCase, type SentCase } from "@/lib/casebook/form/sentCase";
+import type { Draft, DraftProblem } from "@/lib/consult/writeUp/draftCase";
 import { checkWriteUp } from "../actions";
 import { forgetDraft, keepDraft, keptDraft } from "./keptDraft";
 

@@ -2,10 +2,10 @@
 
 import { getShop } from "@/app/_data/shop";
 import { takeRows } from "@/app/_data/takeRows";
-import { advanceImport, readyRows } from "@/lib/exchange/advanceImport";
-import type { ImportGround } from "@/lib/exchange/planImport";
-import { readSentImport } from "@/lib/exchange/sentImport";
-import { type RowToTake, rowsToTakeSchema, type TakenRow } from "@/lib/exchange/takenRow";
+import { advanceImport, readyRows } from "@/lib/exchange/import/advanceImport";
+import type { ImportGround } from "@/lib/exchange/import/planImport";
+import { readSentImport } from "@/lib/exchange/import/sentImport";
+import { type RowToTake, rowsToTakeSchema, type TakenRow } from "@/lib/exchange/rows/takenRow";
 import type { BringInState } from "./_components/bringInState";
 
 /** Takes a table of old jobs one wish further; without JavaScript also all the way in. */

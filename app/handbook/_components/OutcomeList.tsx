@@ -1,6 +1,6 @@
 import Link from "next/link";
-import type { JudgedTell } from "@/lib/consult/judgeTells";
-import type { OutcomeTells, ToldCause } from "@/lib/consult/outcomeTells";
+import type { OutcomeTells, ToldCause } from "@/lib/consult/causes/outcomeTells";
+import type { JudgedTell } from "@/lib/consult/record/judgeTells";
 import type { Check } from "@/lib/vocabulary/check";
 import styles from "./OutcomeList.module.css";
 import { SeenHere } from "./SeenHere";

@@ -1,4 +1,4 @@
-import type { JudgedTell } from "@/lib/consult/judgeTells";
+import type { JudgedTell } from "@/lib/consult/record/judgeTells";
 import styles from "./SeenHere.module.css";
 
 /** In how many of the cases a finding was met; and the word that they speak for, where the handbook's is clearly off. */

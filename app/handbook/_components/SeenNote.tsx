@@ -1,5 +1,5 @@
 import Link from "next/link";
-import type { JudgedTell } from "@/lib/consult/judgeTells";
+import type { JudgedTell } from "@/lib/consult/record/judgeTells";
 
 /** What the counts of cases beside the handbook's words mean; leads on where some of the words are off. */
 export function SeenNote({ judged }: Readonly<{ judged: readonly JudgedTell[] }>) {

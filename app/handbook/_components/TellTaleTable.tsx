@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { labelOf } from "@/app/_components/labelOf";
-import type { JudgedTell } from "@/lib/consult/judgeTells";
-import type { CheckTells, TellTale } from "@/lib/consult/tellTales";
+import type { CheckTells, TellTale } from "@/lib/consult/causes/tellTales";
+import type { JudgedTell } from "@/lib/consult/record/judgeTells";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { SeenHere } from "./SeenHere";
 import styles from "./TellTaleTable.module.css";

@@ -5,7 +5,7 @@ import { Section } from "@/app/_components/Section";
 import { StateNote } from "@/app/_components/StateNote";
 import { getDeclinedWords } from "@/app/_data/settleWord";
 import { getShop } from "@/app/_data/shop";
-import { type WordInQuestion, wordsInQuestion } from "@/lib/consult/wordsInQuestion";
+import { type WordInQuestion, wordsInQuestion } from "@/lib/consult/record/wordsInQuestion";
 import { leastCases } from "@/lib/diagnosis/judgeWord";
 import { formatProblem } from "@/lib/document/contentProblem";
 import { isSameChange } from "@/lib/vocabulary/wordChange";

@@ -1,5 +1,5 @@
-import type { BeliefLine } from "@/lib/study/beliefLines";
-import { enoughProbability } from "@/lib/study/whenEnough";
+import type { BeliefLine } from "@/lib/study/review/beliefLines";
+import { enoughProbability } from "@/lib/study/review/whenEnough";
 import styles from "./BeliefChart.module.css";
 import { LineMark } from "./LineMark";
 

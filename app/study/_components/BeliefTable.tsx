@@ -1,7 +1,7 @@
 import { chanceIn100 } from "@/app/_components/chanceIn100";
-import type { BeliefLine } from "@/lib/study/beliefLines";
-import { gainPerMinute } from "@/lib/study/scorePath";
-import type { WalkedCheck } from "@/lib/study/walkStudy";
+import type { BeliefLine } from "@/lib/study/review/beliefLines";
+import { gainPerMinute } from "@/lib/study/review/scorePath";
+import type { WalkedCheck } from "@/lib/study/review/walkStudy";
 import styles from "./BeliefTable.module.css";
 import { taughtWord } from "./taughtWord";
 

@@ -8,7 +8,7 @@ import { StateNote } from "@/app/_components/StateNote";
 import type { Case } from "@/lib/casebook/caseFile";
 import type { Learner } from "@/lib/casebook/learners/learnerFile";
 import { jobsOf, type StudiedJob } from "@/lib/study/memory/jobsOf";
-import type { StudyAnswer, StudyReview } from "@/lib/study/reviewStudy";
+import type { StudyAnswer, StudyReview } from "@/lib/study/review/reviewStudy";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { BeliefChart } from "./BeliefChart";
 import { BeliefTable } from "./BeliefTable";

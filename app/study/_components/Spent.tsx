@@ -2,7 +2,7 @@ import { formatMinutes } from "@/app/_components/formatMinutes";
 import { Jaws } from "@/app/_components/Jaws";
 import { RiskMark } from "@/app/_components/RiskMark";
 import { Section } from "@/app/_components/Section";
-import type { PathCost } from "@/lib/study/pathCost";
+import type { PathCost } from "@/lib/study/review/pathCost";
 import styles from "./Spent.module.css";
 
 /** The track grows by half hours, so that the first few minutes are seen. */

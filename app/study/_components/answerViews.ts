@@ -1,11 +1,11 @@
 import { stepViews } from "@/app/_components/stepViews";
 import type { Case } from "@/lib/casebook/caseFile";
 import { isCheckStep, type Step } from "@/lib/casebook/step";
-import type { Bench } from "@/lib/consult/bench";
+import type { Bench } from "@/lib/consult/bench/bench";
+import { withoutCase } from "@/lib/consult/bench/withoutCase";
 import type { Finding } from "@/lib/consult/finding";
-import { withoutCase } from "@/lib/consult/withoutCase";
-import type { LengthWords } from "@/lib/gauging/lengthWords";
-import { type RevealedFinding, revealFinding } from "@/lib/study/revealFinding";
+import type { LengthWords } from "@/lib/gauging/lengths/lengthWords";
+import { type RevealedFinding, revealFinding } from "@/lib/study/asking/revealFinding";
 import type { Check } from "@/lib/vocabulary/check";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 

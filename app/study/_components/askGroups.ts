@@ -1,6 +1,6 @@
 import { labelOf } from "@/app/_components/labelOf";
-import { groupByPart } from "@/lib/study/groupByPart";
-import type { StudyCheck } from "@/lib/study/openForStudy";
+import { groupByPart } from "@/lib/study/asking/groupByPart";
+import type { StudyCheck } from "@/lib/study/asking/openForStudy";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { askHref, type StudyQuery } from "./studyQuery";
 

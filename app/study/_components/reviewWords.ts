@@ -1,8 +1,8 @@
 import { chanceIn100 } from "@/app/_components/chanceIn100";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
-import type { NamedCause } from "@/lib/study/brierScore";
-import type { StudyAnswer, StudyReview } from "@/lib/study/reviewStudy";
+import type { NamedCause } from "@/lib/study/answer/brierScore";
+import type { StudyAnswer, StudyReview } from "@/lib/study/review/reviewStudy";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 
 /** One line of how it went. */

@@ -1,4 +1,4 @@
-import type { AnswerRow } from "@/lib/study/settleAnswer";
+import type { AnswerRow } from "@/lib/study/answer/settleAnswer";
 import { idSchema } from "@/lib/vocabulary/words";
 
 export type SearchParams = Readonly<Record<string, string | readonly string[] | undefined>>;

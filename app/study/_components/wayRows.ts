@@ -1,5 +1,5 @@
 import { labelOf } from "@/app/_components/labelOf";
-import type { StudyReview } from "@/lib/study/reviewStudy";
+import type { StudyReview } from "@/lib/study/review/reviewStudy";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 
 /** A check of any of the three ways: its place in each, from 1, and a word on how it was used. */

@@ -8,7 +8,7 @@ import { learnerShelf } from "@/app/_data/learnerShelf";
 import { getShop } from "@/app/_data/shop";
 import { today } from "@/app/_data/today";
 import { formatProblem } from "@/lib/document/contentProblem";
-import { matchesWords } from "@/lib/study/matchesWords";
+import { matchesWords } from "@/lib/study/jobs/matchesWords";
 import { jobsOf } from "@/lib/study/memory/jobsOf";
 import { kindsOfCases } from "@/lib/study/memory/kindsOfCases";
 import { progressBy } from "@/lib/study/memory/progressBy";

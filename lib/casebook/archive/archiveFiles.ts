@@ -1,6 +1,6 @@
 import { type Dirent, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { ContentFolders } from "../contentFolder";
+import type { ContentFolders } from "../files/contentFolder";
 import { codeOf } from "../keeping/diskFault";
 import type { Casebook } from "../loadCasebook";
 import { readArchivePath } from "./archivePaths";

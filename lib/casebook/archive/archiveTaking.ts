@@ -1,6 +1,6 @@
 import type { ContentProblem } from "../../document/contentProblem";
 import type { Vocabulary } from "../../vocabulary/vocabulary";
-import type { ContentFolders } from "../contentFolder";
+import type { ContentFolders } from "../files/contentFolder";
 import type { Casebook } from "../loadCasebook";
 
 /** What becomes of one file of an archive. */

@@ -1,5 +1,5 @@
 import type { ContentProblem } from "../../document/contentProblem";
-import { idOfName } from "../idOfName";
+import { idOfName } from "../files/idOfName";
 import { noFile } from "../keeping/contentHash";
 import type { FileKeeper } from "../keeping/holdFile";
 import { keepingPlace } from "../keeping/keepingPlace";

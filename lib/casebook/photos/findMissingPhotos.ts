@@ -3,7 +3,7 @@ import { join } from "node:path";
 import type { ContentProblem } from "../../document/contentProblem";
 import { readFrontMatter } from "../../document/readFrontMatter";
 import type { Case } from "../caseFile";
-import type { ContentFolders } from "../contentFolder";
+import type { ContentFolders } from "../files/contentFolder";
 import { hasPhoto } from "./hasPhoto";
 import { photosPlace } from "./photosPlace";
 

@@ -1,5 +1,5 @@
 import { readFrontMatter } from "../../document/readFrontMatter";
-import { groupOf, listOf } from "../fieldTexts";
+import { groupOf, listOf } from "../form/fieldTexts";
 import type { KeepingPlace } from "../keeping/keepingPlace";
 import { readRevision } from "../keeping/readRevision";
 import type { Revision } from "../keeping/revisionName";

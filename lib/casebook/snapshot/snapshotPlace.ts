@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { dirname, join, resolve } from "node:path";
-import type { ContentFolders } from "../contentFolder";
+import type { ContentFolders } from "../files/contentFolder";
 
 /**
  * From so many cases parsed on a snapshot is written: they take about a third of a second. A casebook of fewer never has one.

@@ -1,10 +1,10 @@
-import { boreMap } from "../../gauging/boreMap";
-import type { BoreSection } from "../../gauging/boreSection";
-import { boreWords } from "../../gauging/boreWords";
-import { lengthWords } from "../../gauging/lengthWords";
-import { readSize } from "../../gauging/readSize";
-import { sizeFlag } from "../../gauging/sizeFlag";
-import { taperWords } from "../../gauging/taperWords";
+import { boreMap } from "../../gauging/bores/boreMap";
+import type { BoreSection } from "../../gauging/bores/boreSection";
+import { boreWords } from "../../gauging/bores/boreWords";
+import { taperWords } from "../../gauging/bores/taperWords";
+import { lengthWords } from "../../gauging/lengths/lengthWords";
+import { readSize } from "../../gauging/lengths/readSize";
+import { sizeFlag } from "../../gauging/lengths/sizeFlag";
 import type { GaugedSection, GaugedTaper } from "./gaugeAnswer";
 import type { ReadingsInput } from "./readingsInput";
 import { roundTo } from "./roundTo";

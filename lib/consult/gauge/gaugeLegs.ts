@@ -1,7 +1,7 @@
-import { lengthWords } from "../../gauging/lengthWords";
-import { splayWords } from "../../gauging/splayWords";
+import { lengthWords } from "../../gauging/lengths/lengthWords";
+import { splayWords } from "../../gauging/slides/splayWords";
 import type { Vocabulary } from "../../vocabulary/vocabulary";
-import { type LegsReading, readLegs } from "../readReadings";
+import { type LegsReading, readLegs } from "../understand/readReadings";
 import type { GaugedLegs } from "./gaugeAnswer";
 import { roundTo } from "./roundTo";
 

@@ -1,6 +1,6 @@
-import { lengthWords } from "../../gauging/lengthWords";
-import { plugReport } from "../../gauging/plugReport";
-import { plugWords } from "../../gauging/plugWords";
+import { lengthWords } from "../../gauging/lengths/lengthWords";
+import { plugReport } from "../../gauging/plugs/plugReport";
+import { plugWords } from "../../gauging/plugs/plugWords";
 import type { GaugedBore, Interval } from "./gaugeAnswer";
 import type { ReadingsInput } from "./readingsInput";
 import { roundTo } from "./roundTo";

@@ -1,10 +1,10 @@
 import { formatPartRef, type PartRef } from "../../casebook/partRef";
+import { readPart } from "../../reading/parts/readPart";
 import type { Reader } from "../../reading/reader";
 import { readInstrument } from "../../reading/readInstrument";
-import { readPart } from "../../reading/readPart";
 import { readSwapHow, type SwapHow } from "../../reading/readSwapHow";
-import { readDiameters, readLegs, readPlugs } from "../readReadings";
-import { readSwapTests } from "../readSwapTests";
+import { readDiameters, readLegs, readPlugs } from "../understand/readReadings";
+import { readSwapTests } from "../understand/readSwapTests";
 import type { GaugeAnswer } from "./gaugeAnswer";
 import { gaugeBores } from "./gaugeBores";
 import { gaugeLegs } from "./gaugeLegs";

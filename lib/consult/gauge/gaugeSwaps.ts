@@ -1,7 +1,7 @@
 import { plainName } from "../../diagnosis/swaps/plainName";
 import { readSwaps, type SwapSuspect } from "../../diagnosis/swaps/readSwaps";
 import type { SwapObservation } from "../../diagnosis/swaps/swapObservation";
-import { swapSplits } from "../swapSplits";
+import { swapSplits } from "../understand/swapSplits";
 import type { GaugedSwaps } from "./gaugeAnswer";
 
 /**

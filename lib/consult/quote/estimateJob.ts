@@ -2,7 +2,7 @@ import type { Case } from "../../casebook/caseFile";
 import { estimateMinutes } from "../../estimate/estimateMinutes";
 import { minutesCurve, minutesWithin, stretchCurve } from "../../estimate/minutesCurve";
 import type { JobMinutes } from "../../estimate/proposePrice";
-import type { Bench } from "../bench";
+import type { Bench } from "../bench/bench";
 import { type HarmTail, harmTail } from "./harmTail";
 import { type LikeCaseJob, likeJobs } from "./likeJobs";
 import { learnStretch, meanMinutes } from "./stretch";

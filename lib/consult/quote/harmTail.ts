@@ -1,5 +1,5 @@
 import { jeffreysInterval } from "../../estimate/jeffreysInterval";
-import type { Bench } from "../bench";
+import type { Bench } from "../bench/bench";
 import type { LikeCaseJob } from "./likeJobs";
 
 /** How often a repair did harm, and what it then cost. */

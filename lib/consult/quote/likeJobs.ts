@@ -1,10 +1,10 @@
 import type { Case } from "../../casebook/caseFile";
 import type { LikeJob } from "../../estimate/minutesCurve";
-import type { Bench } from "../bench";
-import { caseProblem } from "../caseProblem";
+import type { Bench } from "../bench/bench";
 import { keyFindings } from "../keyFindings";
+import { caseProblem } from "../record/caseProblem";
 import { findSimilarCases } from "../similarCases";
-import { understandProblem } from "../understandProblem";
+import { understandProblem } from "../understand/understandProblem";
 
 /** As many like cases as are asked how long they took, and how much more the more alike count. Chosen: see `evaluate --casebook`. */
 const most = 25;

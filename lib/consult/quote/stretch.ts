@@ -2,7 +2,7 @@ import type { Case } from "../../casebook/caseFile";
 import { isRepairStep } from "../../casebook/step";
 import { conformalLevel } from "../../estimate/conformalLevel";
 import { curveShares, type LikeJob, type MinutesCurve, minutesCurve } from "../../estimate/minutesCurve";
-import type { Bench } from "../bench";
+import type { Bench } from "../bench/bench";
 import { likeJobs } from "./likeJobs";
 
 /** By how much the minutes of like jobs fall short of, or exceed, those of the jobs themselves. */

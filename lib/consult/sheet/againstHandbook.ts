@@ -1,7 +1,7 @@
 import type { Case } from "../../casebook/caseFile";
 import type { Vocabulary } from "../../vocabulary/vocabulary";
-import { caseFindings } from "../caseFindings";
 import { keyFindings, parseFindingKey } from "../keyFindings";
+import { caseFindings } from "../record/caseFindings";
 
 /** A finding that the handbook says is rarely or never met with a cause. */
 export type Contradiction = Readonly<{

@@ -1,5 +1,5 @@
-import type { Fields } from "../../casebook/caseForm";
-import { groupOf, listOf, wordsIn } from "../../casebook/fieldTexts";
+import type { Fields } from "../../casebook/form/caseForm";
+import { groupOf, listOf, wordsIn } from "../../casebook/form/fieldTexts";
 import { refuse, type SheetWish, type WishMet } from "./wish";
 
 /** Adds photos that were just taken, with what they show where it was said; one that is there already is not added again. */

@@ -1,9 +1,9 @@
-import { fieldsOfForm, formOfFields } from "../../casebook/caseForm";
-import { groupOf } from "../../casebook/fieldTexts";
+import { fieldsOfForm, formOfFields } from "../../casebook/form/caseForm";
+import { groupOf } from "../../casebook/form/fieldTexts";
 import { writeCase } from "../../casebook/writeCase";
 import type { ContentProblem } from "../../document/contentProblem";
 import { readFrontMatter } from "../../document/readFrontMatter";
-import { settleForm } from "../settleForm";
+import { settleForm } from "../writeUp/settleForm";
 import { addPhotos, describePhoto, putBackPhoto, takeOffPhoto } from "./arrivalPhotos";
 import { closeSheet } from "./closeSheet";
 import { giveQuote } from "./giveQuote";

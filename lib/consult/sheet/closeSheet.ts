@@ -1,5 +1,5 @@
-import { blankStep, type CaseForm, type Fields } from "../../casebook/caseForm";
-import { wordsIn } from "../../casebook/fieldTexts";
+import { blankStep, type CaseForm, type Fields } from "../../casebook/form/caseForm";
+import { wordsIn } from "../../casebook/form/fieldTexts";
 import { readCase } from "../../casebook/readCase";
 import { writeCase } from "../../casebook/writeCase";
 import { listProofs } from "./listProofs";

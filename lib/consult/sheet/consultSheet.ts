@@ -1,8 +1,8 @@
 import type { Case } from "../../casebook/caseFile";
 import type { Answer } from "../answer";
-import type { Bench } from "../bench";
-import { caseProblem } from "../caseProblem";
+import type { Bench } from "../bench/bench";
 import { consult } from "../consult";
+import { caseProblem } from "../record/caseProblem";
 
 /** Asks the bench about a job in hand: its complaint and all that its path has found by now. */
 export function consultSheet(

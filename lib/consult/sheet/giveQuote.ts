@@ -1,5 +1,5 @@
-import type { Fields } from "../../casebook/caseForm";
-import { groupOf, numberIn } from "../../casebook/fieldTexts";
+import type { Fields } from "../../casebook/form/caseForm";
+import { groupOf, numberIn } from "../../casebook/form/fieldTexts";
 import { clockTime } from "./clock";
 import { refuse, type SheetWish, type WishMet } from "./wish";
 

@@ -1,5 +1,5 @@
-import { blankStep } from "../../casebook/caseForm";
-import { lineOf, listOf, numberIn } from "../../casebook/fieldTexts";
+import { blankStep } from "../../casebook/form/caseForm";
+import { lineOf, listOf, numberIn } from "../../casebook/form/fieldTexts";
 import { type ReadingsInput, readingsSchema } from "../gauge/readingsInput";
 import { newReadings } from "./newReadings";
 import { stampMinutes } from "./stampMinutes";

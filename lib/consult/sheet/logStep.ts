@@ -1,6 +1,6 @@
-import { isFilledStep } from "../../casebook/caseForm";
-import { listOf, numberIn, wordsIn } from "../../casebook/fieldTexts";
-import { settleForm } from "../settleForm";
+import { isFilledStep } from "../../casebook/form/caseForm";
+import { listOf, numberIn, wordsIn } from "../../casebook/form/fieldTexts";
+import { settleForm } from "../writeUp/settleForm";
 import { stampMinutes } from "./stampMinutes";
 import { refuse, type SheetWish, type WishMet } from "./wish";
 

@@ -1,9 +1,9 @@
-import { blankStep, type CaseForm } from "../../casebook/caseForm";
-import { lineOf } from "../../casebook/fieldTexts";
+import { blankStep, type CaseForm } from "../../casebook/form/caseForm";
+import { lineOf } from "../../casebook/form/fieldTexts";
 import { formatPartRef } from "../../casebook/partRef";
 import type { Reader } from "../../reading/reader";
 import { problemSchema } from "../problem";
-import { understandProblem } from "../understandProblem";
+import { understandProblem } from "../understand/understandProblem";
 import type { SentSheet } from "./sentSheet";
 import { stampMinutes } from "./stampMinutes";
 import { refuse, type SheetWish, type WishMet } from "./wish";

@@ -1,4 +1,4 @@
-import type { Fields } from "../../casebook/caseForm";
+import type { Fields } from "../../casebook/form/caseForm";
 import { stepSchema } from "../../casebook/step";
 
 /**

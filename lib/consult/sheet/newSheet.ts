@@ -1,7 +1,7 @@
-import type { Fields } from "../../casebook/caseForm";
-import { groupOf, lineOf, listOf, textOf } from "../../casebook/fieldTexts";
-import { proposeId } from "../../casebook/proposeId";
-import { proposeTitle } from "../../casebook/proposeTitle";
+import type { Fields } from "../../casebook/form/caseForm";
+import { groupOf, lineOf, listOf, textOf } from "../../casebook/form/fieldTexts";
+import { proposeId } from "../../casebook/form/proposeId";
+import { proposeTitle } from "../../casebook/form/proposeTitle";
 import { writeCase } from "../../casebook/writeCase";
 import type { Vocabulary } from "../../vocabulary/vocabulary";
 

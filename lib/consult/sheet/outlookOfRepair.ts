@@ -1,9 +1,9 @@
 import { jeffreysInterval } from "../../estimate/jeffreysInterval";
 import type { Warning } from "../answer";
-import type { Bench } from "../bench";
+import type { Bench } from "../bench/bench";
 import type { LikeCaseJob } from "../quote/likeJobs";
-import type { RecordedHarm } from "../repairRecords";
-import { repairResults } from "../repairResults";
+import type { RecordedHarm } from "../repairs/repairRecords";
+import { repairResults } from "../repairs/repairResults";
 import { warnOfRepair } from "./warnOfRepair";
 
 /** What to know before a repair is done on a job: beside the warning, what it did in the cases like this one. */

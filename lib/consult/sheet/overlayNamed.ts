@@ -1,5 +1,5 @@
-import type { CaseForm, Fields } from "../../casebook/caseForm";
-import { groupOf, numberIn } from "../../casebook/fieldTexts";
+import type { CaseForm, Fields } from "../../casebook/form/caseForm";
+import { groupOf, numberIn } from "../../casebook/form/fieldTexts";
 import type { SentSheet } from "./sentSheet";
 
 /** The form with the fields that were sent in it; the steps stay as they are, and rows without a cause fall away. */

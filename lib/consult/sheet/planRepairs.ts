@@ -1,10 +1,10 @@
 import type { Case } from "../../casebook/caseFile";
-import { groupOf, lineOf, listOf } from "../../casebook/fieldTexts";
+import { groupOf, lineOf, listOf } from "../../casebook/form/fieldTexts";
 import { readCase } from "../../casebook/readCase";
 import { isRepairStep } from "../../casebook/step";
 import { writeCase } from "../../casebook/writeCase";
 import { appliesTo } from "../../vocabulary/appliesTo";
-import { settleForm } from "../settleForm";
+import { settleForm } from "../writeUp/settleForm";
 import { likelyPart } from "./likelyPart";
 import { refuse, type SheetWish, type WishMet } from "./wish";
 

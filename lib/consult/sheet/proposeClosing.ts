@@ -1,5 +1,5 @@
 import type { Case } from "../../casebook/caseFile";
-import { type CauseRow, formOfFields, sumStepMinutes } from "../../casebook/caseForm";
+import { type CauseRow, formOfFields, sumStepMinutes } from "../../casebook/form/caseForm";
 import { formatPartRef, parsePartRef } from "../../casebook/partRef";
 import { isCheckStep, isRepairStep } from "../../casebook/step";
 import type { Vocabulary } from "../../vocabulary/vocabulary";

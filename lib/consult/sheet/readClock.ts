@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Fields } from "../../casebook/caseForm";
+import type { Fields } from "../../casebook/form/caseForm";
 
 /** As much of a clock as can be counted with. */
 const clockSchema = z.object({ minutes: z.number().min(0), since: z.iso.datetime().optional() });

@@ -1,7 +1,7 @@
 import { z } from "zod";
-import type { CaseForm } from "../../casebook/caseForm";
+import type { CaseForm } from "../../casebook/form/caseForm";
+import { readSentCase } from "../../casebook/form/sentCase";
 import { photoFileSchema } from "../../casebook/photos/photo";
-import { readSentCase } from "../../casebook/sentCase";
 
 /** What somebody at an open job asked for: a step logged, words read into steps, the last step taken back, and so on. */
 const wishSchema = z.enum([

@@ -1,4 +1,4 @@
-import type { Fields, StepRow } from "../../casebook/caseForm";
+import type { Fields, StepRow } from "../../casebook/form/caseForm";
 import { clockMinutes, clockTime } from "./clock";
 import { readClock } from "./readClock";
 

@@ -1,12 +1,12 @@
 import { formatPartRef, type PartRef } from "../../casebook/partRef";
-import { lengthWords } from "../../gauging/lengthWords";
-import { readSize, type SizeKind } from "../../gauging/readSize";
-import { splayWords } from "../../gauging/splayWords";
+import { lengthWords } from "../../gauging/lengths/lengthWords";
+import { readSize, type SizeKind } from "../../gauging/lengths/readSize";
+import { splayWords } from "../../gauging/slides/splayWords";
+import { readPart } from "../../reading/parts/readPart";
 import type { Reader } from "../../reading/reader";
-import { readPart } from "../../reading/readPart";
 import { readSwapHow } from "../../reading/readSwapHow";
 import type { ReadingsInput } from "../gauge/readingsInput";
-import { readLegs } from "../readReadings";
+import { readLegs } from "../understand/readReadings";
 
 type Fault = Readonly<{ fault: Readonly<{ field: string; received: string; expected: string }> }>;
 type Step = Readonly<Record<string, unknown>>;

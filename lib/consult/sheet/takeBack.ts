@@ -1,5 +1,5 @@
-import type { Fields } from "../../casebook/caseForm";
-import { groupOf, listOf, numberIn } from "../../casebook/fieldTexts";
+import type { Fields } from "../../casebook/form/caseForm";
+import { groupOf, listOf, numberIn } from "../../casebook/form/fieldTexts";
 import { readClock } from "./readClock";
 import { refuse, type SheetWish, type WishMet } from "./wish";
 

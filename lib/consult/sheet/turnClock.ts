@@ -1,4 +1,4 @@
-import { numberIn } from "../../casebook/fieldTexts";
+import { numberIn } from "../../casebook/form/fieldTexts";
 import { clockMinutes, clockTime } from "./clock";
 import { readClock } from "./readClock";
 import { refuse, type SheetWish, type WishMet } from "./wish";

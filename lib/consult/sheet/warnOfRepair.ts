@@ -1,8 +1,8 @@
 import type { Warning } from "../answer";
-import type { Bench } from "../bench";
-import { countLikeJobs } from "../countLikeJobs";
-import { harmWords } from "../harmWords";
-import { latestHarms, noRecord } from "../repairRecords";
+import type { Bench } from "../bench/bench";
+import { countLikeJobs } from "../repairs/countLikeJobs";
+import { harmWords } from "../repairs/harmWords";
+import { latestHarms, noRecord } from "../repairs/repairRecords";
 
 const mostHarms = 3;
 

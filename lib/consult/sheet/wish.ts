@@ -1,5 +1,5 @@
 import type { Case } from "../../casebook/caseFile";
-import type { CaseForm, Fields } from "../../casebook/caseForm";
+import type { CaseForm, Fields } from "../../casebook/form/caseForm";
 import type { Reader } from "../../reading/reader";
 import type { SentSheet } from "./sentSheet";
 

@@ -1,4 +1,4 @@
-import type { Bench } from "../../consult/bench";
+import type { Bench } from "../../consult/bench/bench";
 import { logSumExp } from "../../diagnosis/learned/logSumExp";
 import { learnPoolWeights, poolLogs } from "../../diagnosis/learned/poolWeights";
 import { type OpinionWeights, opinionWeightsSchema } from "../../vocabulary/opinionWeights";

@@ -1,9 +1,9 @@
-import type { Bench } from "../../consult/bench";
+import type { Bench } from "../../consult/bench/bench";
+import { type Opinions, opinionsOn } from "../../consult/causes/opinionsOn";
 import { keyFindings } from "../../consult/keyFindings";
-import { type Opinions, opinionsOn } from "../../consult/opinionsOn";
 import { type Problem, problemSchema } from "../../consult/problem";
 import { findSimilarCases, voters } from "../../consult/similarCases";
-import { understandProblem } from "../../consult/understandProblem";
+import { understandProblem } from "../../consult/understand/understandProblem";
 
 /** What every source said of a problem whose cause is known. */
 export type OpinionSample = Readonly<{ opinions: Opinions; cause: string }>;

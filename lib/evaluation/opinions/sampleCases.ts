@@ -1,9 +1,9 @@
 import { rootCauses } from "../../casebook/rootCauses";
-import type { Bench } from "../../consult/bench";
-import { caseProblem } from "../../consult/caseProblem";
-import { withoutCase } from "../../consult/withoutCase";
-import type { OutcomeMeaning } from "../../reading/outcomeMeaning";
-import { learnOutcomeNote } from "../../reading/spokenOutcomes";
+import type { Bench } from "../../consult/bench/bench";
+import { withoutCase } from "../../consult/bench/withoutCase";
+import { caseProblem } from "../../consult/record/caseProblem";
+import type { OutcomeMeaning } from "../../reading/clauses/outcomeMeaning";
+import { learnOutcomeNote } from "../../reading/clauses/spokenOutcomes";
 import { type OpinionSample, sampleOpinions } from "./opinionSample";
 
 /**

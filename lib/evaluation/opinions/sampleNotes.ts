@@ -1,5 +1,5 @@
-import type { Bench } from "../../consult/bench";
-import { learnNote } from "../../consult/wordsOfCauses";
+import type { Bench } from "../../consult/bench/bench";
+import { learnNote } from "../../consult/bench/wordsOfCauses";
 import { type OpinionSample, sampleOpinions } from "./opinionSample";
 
 /**

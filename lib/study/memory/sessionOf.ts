@@ -1,7 +1,7 @@
 import type { Case } from "../../casebook/caseFile";
 import type { LearnerSession } from "../../casebook/learners/learnerFile";
-import type { NamedCause } from "../brierScore";
-import type { StudyReview } from "../reviewStudy";
+import type { NamedCause } from "../answer/brierScore";
+import type { StudyReview } from "../review/reviewStudy";
 
 /** Digits that are kept of what is no whole number. */
 const rounded = (value: number) => Number(value.toFixed(4));

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { buildBench } from "@/lib/consult/bench";
+import { buildBench } from "@/lib/consult/bench/bench";
+import { openBench } from "@/lib/consult/bench/openBench";
 import { consult } from "@/lib/consult/consult";
-import { openBench } from "@/lib/consult/openBench";
 import { type ProblemInput, problemSchema } from "@/lib/consult/problem";
 import { smallVocabulary } from "../reading/smallVocabulary";
 import { fullProblem } from "./fullProblem";

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { causeModelOf } from "@/lib/consult/causeModelOf";
-import { outcomeTells } from "@/lib/consult/outcomeTells";
-import { repairResults } from "@/lib/consult/repairResults";
-import { tellTales } from "@/lib/consult/tellTales";
+import { causeModelOf } from "@/lib/consult/bench/causeModelOf";
+import { outcomeTells } from "@/lib/consult/causes/outcomeTells";
+import { tellTales } from "@/lib/consult/causes/tellTales";
+import { repairResults } from "@/lib/consult/repairs/repairResults";
 import { loadVocabulary } from "@/lib/vocabulary/loadVocabulary";
 
 const { vocabulary } = loadVocabulary("content/vocabulary");

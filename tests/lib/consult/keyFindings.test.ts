@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { parsePartRef } from "@/lib/casebook/partRef";
-import { caseFindings } from "@/lib/consult/caseFindings";
-import { causeShares } from "@/lib/consult/causeShares";
+import { causeShares } from "@/lib/consult/causes/causeShares";
 import { findingKey, keyFindings, parseFindingKey } from "@/lib/consult/keyFindings";
+import { caseFindings } from "@/lib/consult/record/caseFindings";
 import { smallVocabulary } from "../reading/smallVocabulary";
 import { dentCase, smallCase } from "./smallCasebook";
 

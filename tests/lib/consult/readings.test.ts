@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import type { Bench } from "@/lib/consult/bench";
-import { buildBench } from "@/lib/consult/bench";
+import type { Bench } from "@/lib/consult/bench/bench";
+import { buildBench } from "@/lib/consult/bench/bench";
+import { openBench } from "@/lib/consult/bench/openBench";
 import { consult } from "@/lib/consult/consult";
-import { openBench } from "@/lib/consult/openBench";
 import { type ProblemInput, problemSchema } from "@/lib/consult/problem";
 import { smallVocabulary } from "../reading/smallVocabulary";
 import { fullProblem } from "./fullProblem";

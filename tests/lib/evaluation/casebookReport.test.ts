@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { buildBench } from "@/lib/consult/bench";
+import { buildBench } from "@/lib/consult/bench/bench";
 import { casebookReport } from "@/lib/evaluation/casebookReport";
 import { rankByHabit } from "@/lib/evaluation/rankByHabit";
 import { rankByText } from "@/lib/evaluation/rankByText";

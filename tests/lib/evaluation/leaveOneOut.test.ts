@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Case } from "@/lib/casebook/caseFile";
-import { buildBench } from "@/lib/consult/bench";
+import { buildBench } from "@/lib/consult/bench/bench";
 import { leaveOneOut } from "@/lib/evaluation/leaveOneOut";
 import { smallCase, smallCasebook, smallCases, springCase } from "../consult/smallCasebook";
 import { smallVocabulary } from "../reading/smallVocabulary";

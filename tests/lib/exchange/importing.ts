@@ -1,8 +1,8 @@
 import type { Case } from "@/lib/casebook/caseFile";
-import { guessColumns } from "@/lib/exchange/guessColumns";
-import type { ImportChoices } from "@/lib/exchange/importChoices";
-import type { ImportPlan } from "@/lib/exchange/importPlan";
-import { planImport } from "@/lib/exchange/planImport";
+import { guessColumns } from "@/lib/exchange/import/guessColumns";
+import type { ImportChoices } from "@/lib/exchange/import/importChoices";
+import type { ImportPlan } from "@/lib/exchange/import/importPlan";
+import { planImport } from "@/lib/exchange/import/planImport";
 import { readTable } from "@/lib/exchange/table/readTable";
 import { buildReader } from "@/lib/reading/reader";
 import { smallVocabulary } from "@/tests/fixtures/smallVocabulary";

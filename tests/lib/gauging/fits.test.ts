@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { annularLeak } from "../../../lib/gauging/annularLeak";
-import { fitClearance } from "../../../lib/gauging/fitClearance";
+import { annularLeak } from "../../../lib/gauging/fits/annularLeak";
+import { fitClearance } from "../../../lib/gauging/fits/fitClearance";
 
 const gap = { diameterMm: 17, clearanceMm: 0.05, lengthMm: 20, pressurePa: 3000, viscosityPaS: 1.81e-5 };
 

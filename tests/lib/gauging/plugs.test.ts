@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { clearance } from "../../../lib/gauging/clearance";
-import { plugBracket } from "../../../lib/gauging/plugBracket";
-import { reduction } from "../../../lib/gauging/reduction";
+import { clearance } from "../../../lib/gauging/fits/clearance";
+import { plugBracket } from "../../../lib/gauging/plugs/plugBracket";
+import { reduction } from "../../../lib/gauging/plugs/reduction";
 
 /** A set of plugs with gaps, and a bore somewhere among, under or over them. */
 const plugsMm = fc.uniqueArray(

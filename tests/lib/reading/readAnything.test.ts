@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { readPart } from "@/lib/reading/parts/readPart";
 import { readEvidence } from "@/lib/reading/readEvidence";
 import { buildReader } from "@/lib/reading/reader";
 import { readFindings } from "@/lib/reading/readFindings";
 import { readInstrument } from "@/lib/reading/readInstrument";
-import { readPart } from "@/lib/reading/readPart";
 import { loadVocabulary } from "@/lib/vocabulary/loadVocabulary";
 import { smallReader, smallVocabulary } from "./smallVocabulary";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { readPart } from "@/lib/reading/parts/readPart";
 import { readInstrument } from "@/lib/reading/readInstrument";
-import { readPart } from "@/lib/reading/readPart";
 import { smallReader } from "./smallVocabulary";
 
 describe("readInstrument", () => {

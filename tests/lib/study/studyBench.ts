@@ -1,5 +1,5 @@
 import { type Case, caseFieldsSchema } from "@/lib/casebook/caseFile";
-import { causeModelOf } from "@/lib/consult/causeModelOf";
+import { causeModelOf } from "@/lib/consult/bench/causeModelOf";
 import { buildTaxonomy } from "@/lib/similarity/taxonomy";
 import { causeSchema } from "@/lib/vocabulary/cause";
 import { checkSchema } from "@/lib/vocabulary/check";

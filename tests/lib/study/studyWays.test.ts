@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { beliefLines } from "@/lib/study/beliefLines";
-import { isFitForStudy } from "@/lib/study/isFitForStudy";
-import { plannedAsks } from "@/lib/study/plannedAsks";
-import { recordedAsks } from "@/lib/study/recordedAsks";
+import { isFitForStudy } from "@/lib/study/jobs/isFitForStudy";
+import { beliefLines } from "@/lib/study/review/beliefLines";
+import { plannedAsks } from "@/lib/study/review/plannedAsks";
+import { recordedAsks } from "@/lib/study/review/recordedAsks";
 import { found, studyBench, studyCase } from "./studyBench";
 
 const fixed = { repair: "raise", result: "fixed" };

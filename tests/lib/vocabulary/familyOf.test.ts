@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { openBench } from "@/lib/consult/openBench";
+import { openBench } from "@/lib/consult/bench/openBench";
 import { familyOf } from "@/lib/vocabulary/familyOf";
 import { listFamilies } from "@/lib/vocabulary/listFamilies";
 import { smallVocabulary } from "../reading/smallVocabulary";

@@ -3,7 +3,7 @@ import { chanceIn100 } from "@/app/_components/chanceIn100";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
 import { Section } from "@/app/_components/Section";
-import type { CheaperWay, WayTaken } from "@/lib/study/cheaperWay";
+import type { CheaperWay, WayTaken } from "@/lib/study/review/cheaperWay";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./CheaperPath.module.css";
 import { MinutesTrack } from "./MinutesTrack";

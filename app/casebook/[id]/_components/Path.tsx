@@ -4,7 +4,7 @@ import { formatMinutes } from "@/app/_components/formatMinutes";
 import { RiskMark } from "@/app/_components/RiskMark";
 import { Section } from "@/app/_components/Section";
 import type { StepView } from "@/app/_components/stepViews";
-import type { PathBelief } from "@/lib/consult/beliefAlongPath";
+import type { PathBelief } from "@/lib/consult/record/beliefAlongPath";
 import { Dot, Lane } from "./Lane";
 import styles from "./Path.module.css";
 

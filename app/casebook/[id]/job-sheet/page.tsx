@@ -5,7 +5,7 @@ import { getSettings } from "@/app/_data/settings";
 import { getShop } from "@/app/_data/shop";
 import { JobSheet } from "@/app/_print/JobSheet";
 import { PrintTools } from "@/app/_print/PrintTools";
-import { lengthWords } from "@/lib/gauging/lengthWords";
+import { lengthWords } from "@/lib/gauging/lengths/lengthWords";
 
 export const metadata: Metadata = { title: "Job sheet" };
 

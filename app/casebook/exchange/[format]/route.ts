@@ -1,5 +1,5 @@
 import { getShop } from "@/app/_data/shop";
-import { exportCasebook, exportFormats, isExportFormat } from "@/lib/exchange/exportCasebook";
+import { exportCasebook, exportFormats, isExportFormat } from "@/lib/exchange/copies/exportCasebook";
 
 type Context = Readonly<{ params: Promise<{ format: string }> }>;
 

@@ -2,7 +2,7 @@
 
 import { startTransition, useActionState, useEffect, useRef, useState } from "react";
 import controls from "@/app/_components/controls.module.css";
-import { largestTableFile, tooLong } from "@/lib/exchange/longestTable";
+import { largestTableFile, tooLong } from "@/lib/exchange/import/longestTable";
 import { bringIn } from "../actions";
 import styles from "./BringIn.module.css";
 import { nothingYet } from "./bringInState";

@@ -1,6 +1,6 @@
 import controls from "@/app/_components/controls.module.css";
 
-import type { ImportDraft } from "@/lib/exchange/importDraft";
+import type { ImportDraft } from "@/lib/exchange/import/importDraft";
 import styles from "./BringIn.module.css";
 import { Folded } from "./Folded";
 

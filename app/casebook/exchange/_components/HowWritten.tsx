@@ -1,5 +1,5 @@
 import controls from "@/app/_components/controls.module.css";
-import type { ImportDraft } from "@/lib/exchange/importDraft";
+import type { ImportDraft } from "@/lib/exchange/import/importDraft";
 import styles from "./BringIn.module.css";
 
 const questions = [

@@ -1,6 +1,6 @@
 import controls from "@/app/_components/controls.module.css";
-import type { ImportDraft } from "@/lib/exchange/importDraft";
-import { importFields } from "@/lib/exchange/importField";
+import type { ImportDraft } from "@/lib/exchange/import/importDraft";
+import { importFields } from "@/lib/exchange/import/importField";
 import styles from "./BringIn.module.css";
 import { HowWritten } from "./HowWritten";
 

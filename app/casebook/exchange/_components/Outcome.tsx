@@ -1,8 +1,8 @@
 import Link from "next/link";
 
 import { StateNote } from "@/app/_components/StateNote";
-import type { ShownPlan } from "@/lib/exchange/importDraft";
-import type { TakenRow } from "@/lib/exchange/takenRow";
+import type { ShownPlan } from "@/lib/exchange/import/importDraft";
+import type { TakenRow } from "@/lib/exchange/rows/takenRow";
 import styles from "./BringIn.module.css";
 import { LeftRows } from "./LeftRows";
 import { RefusedRows } from "./RefusedRows";

@@ -1,5 +1,5 @@
 import { formatDay } from "@/app/_components/formatDay";
-import type { ShownPlan } from "@/lib/exchange/importDraft";
+import type { ShownPlan } from "@/lib/exchange/import/importDraft";
 import styles from "./ReadyRows.module.css";
 
 type Props = Readonly<{ rows: ShownPlan["ready"]; count: number }>;

@@ -1,4 +1,4 @@
-import type { RowFault } from "@/lib/exchange/importPlan";
+import type { RowFault } from "@/lib/exchange/import/importPlan";
 import styles from "./BringIn.module.css";
 
 type Props = Readonly<{

@@ -1,7 +1,7 @@
 import controls from "@/app/_components/controls.module.css";
 
 import { StateNote } from "@/app/_components/StateNote";
-import type { ShownPlan } from "@/lib/exchange/importDraft";
+import type { ShownPlan } from "@/lib/exchange/import/importDraft";
 import styles from "./BringIn.module.css";
 import { LeftRows } from "./LeftRows";
 import { ReadyRows } from "./ReadyRows";

@@ -1,4 +1,4 @@
-import type { ShownPlan } from "@/lib/exchange/importDraft";
+import type { ShownPlan } from "@/lib/exchange/import/importDraft";
 
 const dayWords = { dmy: "day first", mdy: "month first", ymd: "year first" } as const;
 const markWords = { point: "with a decimal point", comma: "with a decimal comma" } as const;

@@ -1,6 +1,6 @@
 import { useRef, useState } from "react";
-import { rowsAtOnce } from "@/lib/exchange/rowsAtOnce";
-import type { TakenRow } from "@/lib/exchange/takenRow";
+import { rowsAtOnce } from "@/lib/exchange/rows/rowsAtOnce";
+import type { TakenRow } from "@/lib/exchange/rows/takenRow";
 import { prepareRows, takeSome } from "../actions";
 
 /** How far the taking in has come; `cutShort` says why it ended before the last row, empty where it did not. */

@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { labelOf } from "@/app/_components/labelOf";
 import { casebookHref } from "@/app/casebook/_components/casebookQuery";
-import type { WordInQuestion } from "@/lib/consult/wordsInQuestion";
+import type { WordInQuestion } from "@/lib/consult/record/wordsInQuestion";
 import { surely } from "@/lib/diagnosis/judgeWord";
 import { jeffreysInterval } from "@/lib/estimate/jeffreysInterval";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";

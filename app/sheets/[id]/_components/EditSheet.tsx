@@ -5,7 +5,7 @@ import styles from "@/app/sheets/_components/SheetForm.module.css";
 import { TypedChoice } from "@/app/sheets/_components/TypedChoice";
 import { TypedField } from "@/app/sheets/_components/TypedField";
 import type { Case } from "@/lib/casebook/caseFile";
-import { formOfFields } from "@/lib/casebook/caseForm";
+import { formOfFields } from "@/lib/casebook/form/caseForm";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 
 type Props = Readonly<{ sheet: SheetVersion; kase: Case; vocabulary: Vocabulary }>;

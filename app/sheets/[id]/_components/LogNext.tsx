@@ -6,7 +6,7 @@ import fields from "@/app/sheets/_components/SheetForm.module.css";
 import { TypedField } from "@/app/sheets/_components/TypedField";
 import type { Case } from "@/lib/casebook/caseFile";
 import type { Answer } from "@/lib/consult/answer";
-import type { Bench } from "@/lib/consult/bench";
+import type { Bench } from "@/lib/consult/bench/bench";
 import { likelyPart } from "@/lib/consult/sheet/likelyPart";
 import { warnOfRepair } from "@/lib/consult/sheet/warnOfRepair";
 import type { Check } from "@/lib/vocabulary/check";

@@ -5,7 +5,7 @@ import { TypedChoice } from "@/app/sheets/_components/TypedChoice";
 import { TypedField } from "@/app/sheets/_components/TypedField";
 import type { Case } from "@/lib/casebook/caseFile";
 import type { Answer } from "@/lib/consult/answer";
-import type { Bench } from "@/lib/consult/bench";
+import type { Bench } from "@/lib/consult/bench/bench";
 import type { LikeCaseJob } from "@/lib/consult/quote/likeJobs";
 import { outlookOfRepair } from "@/lib/consult/sheet/outlookOfRepair";
 import { PlannedRepair } from "./PlannedRepair";

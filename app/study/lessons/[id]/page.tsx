@@ -8,7 +8,7 @@ import { currentLearner } from "@/app/_data/currentLearner";
 import { lessonOf } from "@/app/_data/lessonShelf";
 import { getShop } from "@/app/_data/shop";
 import { caseHref } from "@/app/study/_components/studyQuery";
-import { isFitForStudy } from "@/lib/study/isFitForStudy";
+import { isFitForStudy } from "@/lib/study/jobs/isFitForStudy";
 import { jobsOf } from "@/lib/study/memory/jobsOf";
 import { LessonJobs } from "../_components/LessonJobs";
 import { lessonJobViews } from "../_components/lessonJobViews";

@@ -1,7 +1,7 @@
 import { labelOf } from "@/app/_components/labelOf";
 import type { Case } from "@/lib/casebook/caseFile";
 import type { Lesson } from "@/lib/casebook/lessons/lessonFile";
-import { isFitForStudy } from "@/lib/study/isFitForStudy";
+import { isFitForStudy } from "@/lib/study/jobs/isFitForStudy";
 import type { HowItWent } from "@/lib/study/memory/howItWent";
 import type { StudiedJob } from "@/lib/study/memory/jobsOf";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";

@@ -8,7 +8,7 @@ import { openArchive } from "@/lib/casebook/archive/openArchive";
 import { packArchive } from "@/lib/casebook/archive/packArchive";
 import { takeArchive } from "@/lib/casebook/archive/takeArchive";
 import { caseFieldsSchema } from "@/lib/casebook/caseFile";
-import { contentFolders } from "@/lib/casebook/contentFolder";
+import { contentFolders } from "@/lib/casebook/files/contentFolder";
 import { loadCasebook } from "@/lib/casebook/loadCasebook";
 import { writeCase } from "@/lib/casebook/writeCase";
 import { change, goodCase } from "@/tests/fixtures/goodCase";

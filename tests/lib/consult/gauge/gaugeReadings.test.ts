@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { z } from "zod";
+import { openBench } from "@/lib/consult/bench/openBench";
 import { gaugeReadings } from "@/lib/consult/gauge/gaugeReadings";
 import { readingsSchema } from "@/lib/consult/gauge/readingsInput";
-import { openBench } from "@/lib/consult/openBench";
 
 const { reader } = openBench({}).bench;
 const gauge = (input: z.input<typeof readingsSchema>) => gaugeReadings(readingsSchema.parse(input), reader);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { buildBench } from "@/lib/consult/bench";
+import { buildBench } from "@/lib/consult/bench/bench";
 import { estimateJob } from "@/lib/consult/quote/estimateJob";
 import { pastEstimates, stretchOf } from "@/lib/consult/quote/stretch";
 import { curveShares } from "@/lib/estimate/minutesCurve";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { buildBench } from "@/lib/consult/bench";
+import { buildBench } from "@/lib/consult/bench/bench";
 import { outlookOfRepair } from "@/lib/consult/sheet/outlookOfRepair";
 import { smallVocabulary } from "../../reading/smallVocabulary";
 import { dentCase, dirtCase, secondDentCase, smallCasebook, smallCases } from "../smallCasebook";

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { sessionSchema } from "@/lib/casebook/learners/learnerFile";
-import { openBench } from "@/lib/consult/openBench";
+import { openBench } from "@/lib/consult/bench/openBench";
 import { sessionOf } from "@/lib/study/memory/sessionOf";
-import { reviewStudy } from "@/lib/study/reviewStudy";
+import { reviewStudy } from "@/lib/study/review/reviewStudy";
 
 const { bench } = openBench({ BENCHLORE_CACHE: "none" });
 

@@ -1,0 +1,85 @@
+import { type FindingEvidence, findingEvidence } from "../../diagnosis/findingEvidence";
+import { weighCauses } from "../../diagnosis/posterior";
+import { voteOfCases } from "../../diagnosis/voteOfCases";
+import { appliesTo } from "../../vocabulary/appliesTo";
+import type { Bench } from "../bench/bench";
+import { countTerms } from "../bench/countTerms";
+import { pairsOf } from "../bench/pairsOf";
+import type { Finding } from "../finding";
+import type { Problem } from "../problem";
+import type { RetrievedLike } from "../similarCases";
+import type { SourcedFinding, Understanding } from "../understand/understandProblem";
+import { causeShares } from "./causeShares";
+import { clauseEvidence } from "./clauseEvidence";
+import { wordsOfTrouble } from "./wordsOfTrouble";
+
+/** A finding as it is weighed, with where it came from. */
+export type KeyedFinding = Finding & Partial<Pick<SourcedFinding, "shown" | "how">>;
+
+/** What every source says of the causes, in logarithms by the model's order, not yet weighed against one another. */
+export type Opinions = Readonly<{
+  /** Which causes can be at work at all; none for an instrument outside the handbook. */
+  possible: (cause: string) => boolean;
+  prior: Float64Array;
+  setDown: FindingEvidence;
+  readFromEvidence: FindingEvidence;
+  readFromText: FindingEvidence;
+  likeCases: Float64Array;
+  words: Float64Array;
+  pairs: Float64Array;
+  clauses: Float64Array;
+  wordsOfEvidence: Float64Array;
+  /** Share of the problem's words that no cause was ever told with, 0..1. */
+  strange: number;
+}>;
+
+/** So that a cause which no like case had is not impossible. */
+const leastVote = 1e-6;
+
+/** Asks every source for what it says of the causes. */
+export function opinionsOn(
+  bench: Bench,
+  problem: Problem,
+  { instrument, findings, notUnderstood }: Pick<Understanding, "instrument" | "findings" | "notUnderstood">,
+  keyed: ReadonlyMap<string, KeyedFinding>,
+  retrieved: readonly RetrievedLike[],
+): Opinions {
+  const { vocabulary, model, spoken, pairs, reader } = bench;
+  const outside = instrument !== undefined && vocabulary.instruments.get(instrument)?.outside === true;
+  const possible = (id: string) =>
+    !outside && appliesTo(vocabulary, vocabulary.causes.get(id)?.families ?? [], instrument);
+  const prior = weighCauses(model, new Map(), { possible }).causes;
+  const { says, told } = wordsOfTrouble(problem, findings, bench);
+  const [wordsSaid, wordsTold] = [says, told].map((text) => [
+    ...countTerms([[text, 1]], reader.words).keys(),
+  ]);
+  const unsure = new Set([
+    ...notUnderstood,
+    ...findings.flatMap(({ how, shown }) => (how === "words" ? shown.from : [])),
+  ]);
+  const unread = problem.evidence.flatMap(({ check, found }) =>
+    unsure.has(`${check}: ${found}`) ? [`${check} ${found}`] : [],
+  );
+  const votes = retrieved.map(({ case: { causes }, similarity }) => ({
+    similarity,
+    causes: causeShares(causes),
+  }));
+  const doubtful = new Set([...keyed].filter(([, { shown }]) => shown?.doubtful).map(([key]) => key));
+  const evidenceOf = (isOwn: (finding: KeyedFinding) => boolean) => {
+    const own = [...keyed].filter(([, finding]) => isOwn(finding));
+    return findingEvidence(model, new Map(own.map(([key, { outcome }]) => [key, outcome])), doubtful);
+  };
+  return {
+    possible,
+    prior: prior.map(Math.log),
+    setDown: evidenceOf(({ how = "outright" }) => how === "outright"),
+    readFromEvidence: evidenceOf(({ how, shown }) => how === "phrase" && shown?.source !== "says"),
+    readFromText: evidenceOf(({ how, shown }) => how === "phrase" && shown?.source === "says"),
+    likeCases: voteOfCases(model.causes, prior, votes).map((vote) => Math.log(Math.max(vote, leastVote))),
+    words: spoken.weigh(wordsSaid ?? [], possible).logs,
+    clauses: clauseEvidence(bench, [problem.says ?? "", ...unread].join(". "), instrument),
+    pairs: pairs.weigh(pairsOf(says, reader.words), possible).logs,
+    wordsOfEvidence: spoken.weigh(wordsTold ?? [], possible).logs,
+    strange: spoken.weigh([...(wordsSaid ?? []), ...(wordsTold ?? [])], possible).strange,
+  };
+}
