@@ -8,6 +8,7 @@ import { stratifiedFolds } from "@/lib/diagnosis/learned/stratifiedFolds";
 import { casebookReport } from "@/lib/evaluation/casebookReport";
 import { engines } from "@/lib/evaluation/engines/engines";
 import { crossValidate, leaveOneOutOfTable } from "@/lib/evaluation/evaluateTable";
+import { evidenceReport, readProblemSchema } from "@/lib/evaluation/evidenceReport";
 import { benchNoteSchema, notesReport } from "@/lib/evaluation/notesReport";
 import { learnOpinionWeights } from "@/lib/evaluation/opinions/learnOpinionWeights";
 import { phraseSchema, scorePhrases } from "@/lib/evaluation/scorePhrases";
@@ -18,7 +19,7 @@ import { TableFault } from "@/lib/evaluation/tables/tableFault";
 import { fail } from "./fail";
 
 const usage =
-  "usage: npm run -s evaluate -- --casebook | --notes | --phrases | --opinions | FILE.arff|FILE.csv [--folds FILE.csv | --loo | --cv 10 --seed 1] " +
+  "usage: npm run -s evaluate -- --casebook | --notes | --evidence | --phrases | --opinions | FILE.arff|FILE.csv [--folds FILE.csv | --loo | --cv 10 --seed 1] " +
   `[--engine ${[...engines.keys()].join("|")}] [--class NAME]`;
 const defaults = { cv: 10, seed: 1, engine: "pooled" } as const;
 
@@ -30,9 +31,11 @@ const report =
       ? evaluatePhrases()
       : options.notes
         ? evaluateNotes()
-        : options.opinions
-          ? learnOpinionWeights(openBench(process.env).bench)
-          : evaluateCasebook();
+        : options.evidence
+          ? evaluateEvidence()
+          : options.opinions
+            ? learnOpinionWeights(openBench(process.env).bench)
+            : evaluateCasebook();
 process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
 
 function readArguments() {
@@ -42,6 +45,7 @@ function readArguments() {
       options: {
         casebook: { type: "boolean" },
         notes: { type: "boolean" },
+        evidence: { type: "boolean" },
         phrases: { type: "boolean" },
         opinions: { type: "boolean" },
         loo: { type: "boolean" },
@@ -56,7 +60,7 @@ function readArguments() {
     const ways = [values.loo, values.folds, values.cv].filter((way) => way !== undefined);
     const dealsFolds = values.loo === undefined && values.folds === undefined;
     const isRight =
-      values.casebook || values.notes || values.phrases || values.opinions
+      values.casebook || values.notes || values.evidence || values.phrases || values.opinions
         ? Object.keys(values).length === 1 && name === undefined
         : name !== undefined &&
           ways.length <= 1 &&
@@ -93,6 +97,33 @@ function evaluateNotes() {
   const reportOn = (name: string) =>
     notesReport(z.array(benchNoteSchema).parse(readReference(`notes/${name}.json`)), bench);
   return { benchNotes: reportOn("benchNotes"), benchProblems: reportOn("benchProblems") };
+}
+
+/** Evidence that was looked at while tuning, and what is held back: of it only the figures are shown. */
+function evaluateEvidence() {
+  const { bench } = openBench(process.env);
+  const reportOn = (name: string) => {
+    const problems = z.array(readProblemSchema).parse(readReference(`evidence/${name}.json`));
+    const notes = z.array(benchNoteSchema).parse(readReference(`evidence/${name}Notes.json`));
+    return {
+      evidence: evidenceReport(problems, bench.reader),
+      problems: notesReport(
+        problems.filter(({ means }) => means.length > 0),
+        bench,
+      ),
+      notes: notesReport(notes, bench),
+    };
+  };
+  const tuning = reportOn("tuning");
+  const { evidence, problems, notes } = reportOn("heldBack");
+  return {
+    tuning,
+    heldBack: {
+      evidence,
+      problems: { ...problems, missed: undefined },
+      notes: { ...notes, missed: undefined },
+    },
+  };
 }
 
 function readReference(name: string): unknown {

@@ -26,6 +26,8 @@ export type TextRead = Readonly<{
   findings: readonly FindingRead[];
   swaps: readonly SwapRead[];
   notUnderstood: readonly string[];
+  /** Where the text tells what somebody believes of the trouble, as places from and to. */
+  opinions: readonly (readonly [number, number])[];
 }>;
 
 /** The least that a reading must be worth, in units of term weight. Chosen: see tests/lib/reading. */
@@ -53,6 +55,7 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
   const findings: FindingRead[] = [];
   const swaps: SwapRead[] = [];
   const notUnderstood: string[] = [];
+  const opinions: (readonly [number, number])[] = [];
   let carried: PartRef | undefined;
   for (const sentence of splitSentences(tokens)) {
     const before = findings.length;
@@ -111,8 +114,18 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
     const lastMain = mentions.findLast(({ ref }) => !ref.others && ref.place !== undefined);
     carried = lastMain?.ref ?? carried;
     notUnderstood.push(...leftOver(sentence, used, mentions, scopes, text, reader));
+    opinions.push(...runsOf(sentence, (at) => scopes.isOpinion(at)));
   }
-  return { findings: settleDoubles(findings, reader), swaps, notUnderstood };
+  return { findings: settleDoubles(findings, reader), swaps, notUnderstood, opinions };
+}
+
+/** Where the text has runs of tokens that a test holds for. */
+function runsOf(sentence: readonly Token[], holds: (at: number) => boolean): (readonly [number, number])[] {
+  return sentence.flatMap((token, at) => {
+    if (!holds(at) || (at > 0 && holds(at - 1))) return [];
+    const end = sentence.findIndex((_, other) => other > at && !holds(other));
+    return [[token.start, sentence[(end < 0 ? sentence.length : end) - 1]?.end ?? token.end] as const];
+  });
 }
 
 function checksServing(vocabulary: Vocabulary, instrument: string | undefined): Set<string> {
@@ -213,7 +226,8 @@ function toFinding(
     from: text.slice(from, to),
     span: [from, to],
     absent: denial !== undefined,
-    doubtful: scopes.isDoubted(first),
+    doubtful: scopes.isDoubted(first) || scopes.isOpinion(first),
+    ...(scopes.isOpinion(first) ? { how: "opinion" } : {}),
   };
 }
 

@@ -49,7 +49,8 @@ export function readSound(
         from: text.slice(...span),
         span,
         absent: false,
-        doubtful: scopes.isDoubted(word.first),
+        doubtful: scopes.isDoubted(word.first) || scopes.isOpinion(word.first),
+        ...(scopes.isOpinion(word.first) ? { how: "opinion" } : {}),
       }),
     );
     const tokens = Array.from(

@@ -12,6 +12,8 @@ export const readingWordsSchema = z.strictObject({
   deniesWhatPrecedes: phrasesSchema,
   doubts: phrasesSchema,
   longAgo: phrasesSchema,
+  /** Says that what follows is what somebody believes of the trouble, not what was seen: "owner blames the pads". */
+  opinions: phrasesSchema,
   endsScope: phrasesSchema,
   others: phrasesSchema,
   all: phrasesSchema,

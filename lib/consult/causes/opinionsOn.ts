@@ -11,6 +11,7 @@ import type { RetrievedLike } from "../similarCases";
 import type { SourcedFinding, Understanding } from "../understand/understandProblem";
 import { causeShares } from "./causeShares";
 import { clauseEvidence } from "./clauseEvidence";
+import { guessedEvidence } from "./guessedEvidence";
 import { wordsOfTrouble } from "./wordsOfTrouble";
 
 /** A finding as it is weighed, with where it came from. */
@@ -22,7 +23,7 @@ export type Opinions = Readonly<{
   possible: (cause: string) => boolean;
   prior: Float64Array;
   setDown: FindingEvidence;
-  readFromEvidence: FindingEvidence;
+  readFromEvidence: Float64Array;
   readFromText: FindingEvidence;
   likeCases: Float64Array;
   words: Float64Array;
@@ -40,7 +41,7 @@ const leastVote = 1e-6;
 export function opinionsOn(
   bench: Bench,
   problem: Problem,
-  { instrument, findings, notUnderstood }: Pick<Understanding, "instrument" | "findings" | "notUnderstood">,
+  { instrument, findings, guessed, observed }: Understanding,
   keyed: ReadonlyMap<string, KeyedFinding>,
   retrieved: readonly RetrievedLike[],
 ): Opinions {
@@ -49,17 +50,10 @@ export function opinionsOn(
   const possible = (id: string) =>
     !outside && appliesTo(vocabulary, vocabulary.causes.get(id)?.families ?? [], instrument);
   const prior = weighCauses(model, new Map(), { possible }).causes;
-  const { says, told } = wordsOfTrouble(problem, findings, bench);
+  const { says, told } = wordsOfTrouble(observed, problem.evidence, findings, bench);
   const [wordsSaid, wordsTold] = [says, told].map((text) => [
     ...countTerms([[text, 1]], reader.words).keys(),
   ]);
-  const unsure = new Set([
-    ...notUnderstood,
-    ...findings.flatMap(({ how, shown }) => (how === "words" ? shown.from : [])),
-  ]);
-  const unread = problem.evidence.flatMap(({ check, found }) =>
-    unsure.has(`${check}: ${found}`) ? [`${check} ${found}`] : [],
-  );
   const votes = retrieved.map(({ case: { causes }, similarity }) => ({
     similarity,
     causes: causeShares(causes),
@@ -73,11 +67,11 @@ export function opinionsOn(
     possible,
     prior: prior.map(Math.log),
     setDown: evidenceOf(({ how = "outright" }) => how === "outright"),
-    readFromEvidence: evidenceOf(({ how, shown }) => how === "phrase" && shown?.source !== "says"),
+    readFromEvidence: guessedEvidence(bench, guessed, keyed),
     readFromText: evidenceOf(({ how, shown }) => how === "phrase" && shown?.source === "says"),
     likeCases: voteOfCases(model.causes, prior, votes).map((vote) => Math.log(Math.max(vote, leastVote))),
     words: spoken.weigh(wordsSaid ?? [], possible).logs,
-    clauses: clauseEvidence(bench, [problem.says ?? "", ...unread].join(". "), instrument),
+    clauses: clauseEvidence(bench, observed, instrument),
     pairs: pairs.weigh(pairsOf(says, reader.words), possible).logs,
     wordsOfEvidence: spoken.weigh(wordsTold ?? [], possible).logs,
     strange: spoken.weigh([...(wordsSaid ?? []), ...(wordsTold ?? [])], possible).strange,

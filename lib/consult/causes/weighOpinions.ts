@@ -41,7 +41,7 @@ export function weighOpinions(
     },
     [
       { ...opinions.setDown, weight: weights.setDown },
-      { ...opinions.readFromEvidence, weight: weights.readFromEvidence },
+      { logs: opinions.readFromEvidence, weight: weights.readFromEvidence },
       { ...opinions.readFromText, weight: weights.readFromText },
       { logs: opinions.clauses, weight: weights.clauses },
       { logs: opinions.likeCases, weight: weights.likeCases },

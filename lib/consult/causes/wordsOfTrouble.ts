@@ -1,13 +1,17 @@
 import type { Bench } from "../bench/bench";
 import type { Problem } from "../problem";
+import { blankOut } from "../understand/blankOut";
 import type { SourcedFinding } from "../understand/understandProblem";
 
 /**
  * The problem's words, of the free text and of the evidence, without those that say that something is sound: "no dents" tells
  * of no dent.
+ *
+ * @param observed the free text without what somebody only believes
  */
 export function wordsOfTrouble(
-  { says = "", evidence }: Problem,
+  observed: string,
+  evidence: Problem["evidence"],
   findings: readonly SourcedFinding[],
   { vocabulary }: Bench,
 ): Readonly<{ says: string; told: string }> {
@@ -15,14 +19,14 @@ export function wordsOfTrouble(
     ({ check, outcome, shown }) => shown.absent || vocabulary.checks.get(check)?.normal === outcome,
   );
   const soundWords = new Set(sound.map(({ shown }) => shown.from));
-  let said = says;
-  for (const { shown } of sound) {
-    if (!shown.span) continue;
-    const [from, to] = shown.span;
-    said = said.slice(0, from) + " ".repeat(to - from) + said.slice(to);
-  }
   const told = evidence
     .map(({ check, found }) => `${check}: ${found}`)
     .filter((words) => !soundWords.has(words));
-  return { says: said, told: told.join(". ") };
+  return {
+    says: blankOut(
+      observed,
+      sound.flatMap(({ shown }) => (shown.span ? [shown.span] : [])),
+    ),
+    told: told.join(". "),
+  };
 }

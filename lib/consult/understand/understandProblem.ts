@@ -1,4 +1,5 @@
 import { formatPartRef, type PartRef } from "../../casebook/partRef";
+import type { ToldOutcome } from "../../reading/clauses/tellOutcomes";
 import type { FindingRead, HowRead } from "../../reading/findingRead";
 import { readPart } from "../../reading/parts/readPart";
 import { readEvidence } from "../../reading/readEvidence";
@@ -9,6 +10,7 @@ import { readSwapHow } from "../../reading/readSwapHow";
 import type { GaugingResult, OvalityResult, SwapAnswer, UnderstoodFinding } from "../answer";
 import type { Finding } from "../finding";
 import type { Problem } from "../problem";
+import { blankOut } from "./blankOut";
 import { readDiameters, readPlugs } from "./readReadings";
 import { readSwapTests, type SwapTest } from "./readSwapTests";
 import { swapHowWords } from "./swapHowWords";
@@ -22,11 +24,20 @@ export type SourcedFinding = Finding &
     how: HowRead;
   }>;
 
+/** Evidence of which nobody can be sure what it means: all that it may mean, and what it is taken to be, if anything. */
+export type GuessedEvidence = Readonly<{
+  finding: SourcedFinding | undefined;
+  mayMean: readonly ToldOutcome[];
+}>;
+
 /** A problem in the vocabulary's terms. */
 export type Understanding = Readonly<{
   instrument: string | undefined;
   findings: readonly SourcedFinding[];
   notUnderstood: readonly string[];
+  guessed: readonly GuessedEvidence[];
+  /** The free text without what somebody only believes. */
+  observed: string;
   gauging: readonly (GaugingResult | OvalityResult)[];
   swap: SwapAnswer | null;
   remarks: readonly string[];
@@ -48,23 +59,31 @@ export function understandProblem(problem: Problem, reader: Reader): Understandi
   }
   const show = showFinding(reader);
   const text = readFindings(says, reader, instrument);
+  const onlyBelieved = evidence.length === 0 && text.findings.every(({ how }) => how === "opinion");
+  const opinions = onlyBelieved ? [] : text.opinions;
+  for (const [from, to] of opinions)
+    remarks.push(`Taken as an opinion, and not weighed: '${says.slice(from, to)}'.`);
   const left = new Set(leaveOut.map((words) => words.trim()));
   const stays = ({ check, part }: FindingRead) =>
     !left.has(check) && !(part && left.has(`${check} ${formatPartRef(part)}`));
 
   const fromEvidence: SourcedFinding[] = [];
   const notUnderstood = [...text.notUnderstood];
+  const guessed: GuessedEvidence[] = [];
   for (const words of evidence) {
-    const read = readEvidence(words, reader, instrument);
-    if (read) {
-      const { from, absent, doubtful, how = "phrase" } = read;
-      fromEvidence.push(show(read, "evidence", { from, absent, doubtful, how }));
-    } else notUnderstood.push(`${words.check}: ${words.found}`);
+    const { finding: read, mayMean } = readEvidence(words, reader, instrument);
+    const finding = read && show(read, "evidence", { how: "outright", ...read });
+    if (finding) fromEvidence.push(finding);
+    else notUnderstood.push(`${words.check}: ${words.found}`);
+    if (mayMean.length > 0) guessed.push({ finding, mayMean });
   }
   const answered = new Set(fromEvidence.map(placeKey));
   const fromText = text.findings
+    .filter(({ how }) => onlyBelieved || how !== "opinion")
     .filter((read) => stays(read) && !answered.has(placeKey(read)))
-    .map((read) => show(read, "says", read));
+    .map(({ how, ...read }) =>
+      show(read, "says", how === undefined || how === "opinion" ? read : { ...read, how }),
+    );
 
   const gauging: (GaugingResult | OvalityResult)[] = [];
   const measured: SourcedFinding[] = [];
@@ -118,6 +137,8 @@ export function understandProblem(problem: Problem, reader: Reader): Understandi
     instrument,
     findings: [...spoken, ...measured.filter((finding) => !said.has(placeKey(finding)))],
     notUnderstood,
+    guessed,
+    observed: blankOut(says, opinions),
     gauging,
     swap: swap.result,
     remarks,

@@ -33,6 +33,6 @@ function settleFound({ what, found }: StepRow, reader: Reader): string {
   const plain = found.trim().toLowerCase();
   const named = check.outcomes.find(({ id, label }) => id === plain || label.toLowerCase() === plain);
   if (named) return named.id;
-  const read = readEvidence({ check: check.id, found }, reader, undefined);
+  const { finding: read } = readEvidence({ check: check.id, found }, reader, undefined);
   return read?.check === check.id && !read.doubtful ? read.outcome : found;
 }

@@ -4,6 +4,7 @@ import { withoutCase } from "../../consult/bench/withoutCase";
 import { caseProblem } from "../../consult/record/caseProblem";
 import type { OutcomeMeaning } from "../../reading/clauses/outcomeMeaning";
 import { learnOutcomeNote } from "../../reading/clauses/spokenOutcomes";
+import type { Check } from "../../vocabulary/check";
 import { type OpinionSample, sampleOpinions } from "./opinionSample";
 
 /**
@@ -24,7 +25,10 @@ export function sampleCases(bench: Bench): OpinionSample[] {
       for (const { meaning, note, isUsual } of told)
         if (!isUsual) learnOutcomeNote(bench.reader, meaning, note, -1);
       try {
-        const inWords = told.map(({ meaning, note }) => ({ check: meaning.check.label, found: note }));
+        const inWords = told.map(({ meaning, note }, step) => ({
+          check: nameOf(meaning.check, at + step),
+          found: note,
+        }));
         const inText = [says, ...told.map(({ note }) => note)].join(". ");
         asked.push(sampleOpinions(bench, { instrument, says, evidence: inWords }, root, kase.id));
         asked.push(sampleOpinions(bench, { instrument, says: inText }, root, kase.id));
@@ -35,6 +39,12 @@ export function sampleCases(bench: Bench): OpinionSample[] {
       return asked;
     });
   });
+}
+
+/** One of the names by which a check is called. */
+function nameOf({ label, synonyms }: Check, turn: number): string {
+  const names = [label, ...synonyms];
+  return names[turn % names.length] ?? label;
 }
 
 /** One of the phrases or notes that tell of a finding; `turn` says which, so that all of them have theirs. */

@@ -9,17 +9,31 @@ import { openOutcomes, tellingTerms } from "./spokenOutcomes";
 
 /**
  * An outcome that a piece of evidence may mean: `phrase` where a phrase of the handbook says so and not the words alone,
- * `denied` where it was said of another one that it is not so; `share` is its probability among all.
+ * `denied` where it was said of another one that it is not so; `whole` where the phrase says all of what was found; `share` is its
+ * probability among all.
  */
 export type RankedOutcome = Readonly<{
   meaning: OutcomeMeaning;
   phrase: PhraseMatch<OutcomeMeaning> | undefined;
   denied: boolean;
+  whole: boolean;
   share: number;
 }>;
 
-/** What a check that was named and the words alone count beside a phrase of the outcome. Chosen: by notes of the handbook left out in turn. */
-const weights = { named: 2, words: 0.35 } as const;
+/**
+ * What speaks for an outcome, each as it counts: a check that was named, the words with which it was called, a phrase of the
+ * outcome, the words of what was found and all words together; and what speaks for none of them. Learned from evidence of the
+ * bench (tests/reference/evidence); that a phrase which says all of what was found counts fully is chosen.
+ */
+const weights = {
+  named: 0.2,
+  called: 0.25,
+  phrase: 0.28,
+  whole: 1,
+  found: 0.2,
+  words: 0.28,
+  none: 2.5,
+} as const;
 
 /**
  * Ranks what a piece of evidence may mean, the likeliest first: by the check that was named, by phrases of the outcomes, and
@@ -41,47 +55,53 @@ export function rankOutcomes(
   const { model, meanings } = reader.spoken;
   const admits = ({ check }: OutcomeMeaning) => serves(check);
   const open = openOutcomes(reader.spoken, admits);
-  const { logs } = model.weigh(tellingTerms(found, reader.words), (name) => open.has(name));
+  const [inFound, inAll] = [found, tokens].map(
+    (some) => model.weigh(tellingTerms(some, reader.words), (name) => open.has(name)).logs,
+  );
   const best = new Map<string, Omit<RankedOutcome, "share"> & { score: number }>();
   const consider = (
     meaning: OutcomeMeaning,
     score: number,
     phrase?: RankedOutcome["phrase"],
-    denied = false,
+    { denied = false, whole = false } = {},
   ) => {
     const key = outcomeName(meaning);
     if ((best.get(key)?.score ?? Number.NEGATIVE_INFINITY) < score)
-      best.set(key, { meaning, phrase, denied, score });
+      best.set(key, { meaning, phrase, denied, whole, score });
   };
+  const called = tokens.length - found.length;
   const worthByWords = new Map(
-    meanings.map((meaning, row) => [outcomeName(meaning), weights.words * (logs[row] ?? 0)]),
+    meanings.map((meaning, row) => [
+      outcomeName(meaning),
+      weights.found * (inFound?.[row] ?? 0) + weights.words * (inAll?.[row] ?? 0),
+    ]),
   );
-  const namedByWords = weighChecks(tokens.slice(0, tokens.length - found.length), reader, serves);
+  const namedByWords = weighChecks(tokens.slice(0, called), reader, serves);
   const worthOf = ({ check }: OutcomeMeaning) =>
-    weights.named * (namedWorth.get(check.id) ?? 0) + weights.words * (namedByWords.get(check.id) ?? 0);
-  for (const meaning of meanings) {
-    if (admits(meaning)) consider(meaning, worthOf(meaning) + (worthByWords.get(outcomeName(meaning)) ?? 0));
-  }
+    weights.named * (namedWorth.get(check.id) ?? 0) + weights.called * (namedByWords.get(check.id) ?? 0);
+  const toldIn = (meaning: OutcomeMeaning) => worthByWords.get(outcomeName(meaning)) ?? 0;
+  for (const meaning of meanings) if (admits(meaning)) consider(meaning, worthOf(meaning) + toldIn(meaning));
   const foundFrom = found[0]?.start ?? 0;
   for (const phrase of matchPhrases(tokens, reader.outcomes, admits)) {
     const { meaning } = phrase.phrase;
     if (!phrase.tokens.some((at) => (tokens[at]?.start ?? 0) >= foundFrom)) continue;
     const [first = 0, last = first] = [phrase.tokens[0], phrase.tokens.at(-1)];
+    const whole = found.every(
+      ({ filler }, at) => filler || scopes.isSmallWord(called + at) || phrase.tokens.includes(called + at),
+    );
+    const worth = (whole ? weights.whole : weights.phrase) * phrase.score;
     if (!scopes.deniedBy(first, last, new Set(phrase.tokens))) {
-      consider(
-        meaning,
-        worthOf(meaning) + (worthByWords.get(outcomeName(meaning)) ?? 0) + phrase.score,
-        phrase,
-      );
+      consider(meaning, worthOf(meaning) + toldIn(meaning) + worth, phrase, { whole });
       continue;
     }
     const id = readDenial(meaning.check, meaning.outcome);
     const outcome = meaning.check.outcomes.find((one) => one.id === id);
-    if (outcome) consider({ check: meaning.check, outcome }, worthOf(meaning) + phrase.score, phrase, true);
+    if (outcome)
+      consider({ check: meaning.check, outcome }, worthOf(meaning) + worth, phrase, { denied: true, whole });
   }
   const ranked = [...best.values()].sort((a, b) => b.score - a.score);
   const top = ranked[0]?.score ?? 0;
-  const total = ranked.reduce((sum, { score }) => sum + Math.exp(score - top), 0);
+  const total = ranked.reduce((sum, { score }) => sum + Math.exp(score - top), Math.exp(weights.none - top));
   return ranked.map(({ score, ...one }) => ({ ...one, share: Math.exp(score - top) / total }));
 }
 

@@ -6,6 +6,7 @@ const kinds = [
   "deniesWhatPrecedes",
   "doubts",
   "longAgo",
+  "opinions",
   "endsScope",
   "others",
   "all",

@@ -197,6 +197,20 @@ describe("what is known of a problem", () => {
     expect(finding).toMatchObject({ check: "casing-look", outcome: "dented", doubtful: true });
   });
 
+  it("does not weigh what somebody believes, where anything was seen, and says so", () => {
+    const seen = { instrument: "trumpet", says: "2nd valve hangs" };
+    const believed = { ...seen, says: "2nd valve hangs, owner is sure casing dented" };
+    const answer = ask(believed);
+    expect(found(answer)).toEqual(["travel hangs valve 2"]);
+    expect(answer.remarks).toContain("Taken as an opinion, and not weighed: 'is sure casing dented'.");
+    const stated = ask({ ...seen, says: "2nd valve hangs, casing dented" });
+    expect(chance(answer, "dent")).toBeLessThan(chance(stated, "dent"));
+    expect(chance(answer, "dent")).toBeLessThanOrEqual(chance(ask(seen), "dent"));
+    expect(found(ask({ instrument: "trumpet", says: "owner is sure casing dented" }))).toEqual([
+      "casing-look dented casing",
+    ]);
+  });
+
   it("leaves out what it is told to leave out, by check or by check and part", () => {
     const says = "2nd valve hangs. 3rd valve hangs. dents";
     const left = (...leaveOut: string[]) => found(ask({ instrument: "trumpet", says, leaveOut }));

@@ -105,7 +105,8 @@ describe.each(Object.entries(readers))("reading by %s", (_, reader) => {
   it("never throws on evidence, parts and instruments of any words", () => {
     fc.assert(
       fc.property(anyText, anyText, (check, found) => {
-        const read = readEvidence({ check, found, part: found }, reader, undefined);
+        const { finding: read, mayMean } = readEvidence({ check, found, part: found }, reader, undefined);
+        expect(mayMean.reduce((sum, { share }) => sum + share, 0)).toBeLessThanOrEqual(1 + 1e-9);
         if (read) expect(reader.vocabulary.checks.has(read.check)).toBe(true);
         const instrument = readInstrument(found, reader);
         if (instrument !== undefined) expect(reader.vocabulary.instruments.has(instrument)).toBe(true);

@@ -4,7 +4,7 @@ import { readEvidence } from "@/lib/reading/readEvidence";
 import { smallReader } from "./smallVocabulary";
 
 const read = (check: string, found: string, part?: string) =>
-  readEvidence({ check, found, ...(part === undefined ? {} : { part }) }, smallReader, "trumpet");
+  readEvidence({ check, found, ...(part === undefined ? {} : { part }) }, smallReader, "trumpet").finding;
 const line = (...evidence: Parameters<typeof read>) => {
   const finding = read(...evidence);
   if (!finding) return undefined;
@@ -29,6 +29,20 @@ describe("readEvidence", () => {
     expect(line("travel", "free", "other valve")).toBe("travel free other valve");
     expect(line("2nd valve travel", "sticks")).toBe("travel hangs valve 2");
     expect(line("travel", "hangs", "bell")).toBe("travel hangs");
+  });
+
+  it("tells all that it may mean where nobody can be sure, with doubt the less", () => {
+    const mayMean = (check: string, found: string) =>
+      readEvidence({ check, found }, smallReader, "trumpet").mayMean;
+    const total = (check: string, found: string) =>
+      mayMean(check, found).reduce((sum, { share }) => sum + share, 0);
+    const [likeliest] = mayMean("casing", "dented all over, ugly");
+    expect(likeliest?.meaning.outcome.id).toBe("dented");
+    expect(total("casing", "dented all over, ugly")).toBeLessThanOrEqual(1);
+    expect(total("casing", "maybe dented all over, ugly")).toBeLessThan(
+      total("casing", "dented all over, ugly"),
+    );
+    expect(mayMean("travel", "hangs")).toEqual([]);
   });
 
   it("lets the named check answer a bare 'none', 'fine' or 'yes'", () => {
@@ -57,7 +71,7 @@ describe("readEvidence", () => {
 
   it("does not answer by a check that the instrument does not have", () => {
     expect(line("pads", "torn skin")).toBeUndefined();
-    expect(readEvidence({ check: "pads", found: "torn skin" }, smallReader, "clarinet")?.check).toBe(
+    expect(readEvidence({ check: "pads", found: "torn skin" }, smallReader, "clarinet").finding?.check).toBe(
       "pad-look",
     );
   });
