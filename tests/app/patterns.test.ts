@@ -81,7 +81,7 @@ describe("Patterns", () => {
       for (const { name, count, href } of [...bars.slice(0, 2), ...bars.slice(-1)]) {
         await page.goto(app.address + href);
         expect(`${name}: ${await page.getByRole("status").first().textContent()}`).toBe(
-          `${name}: ${count} of 189 cases`,
+          `${name}: ${count} of 193 cases`,
         );
       }
       await page.context().close();
@@ -95,7 +95,7 @@ describe("Patterns", () => {
     for (const { name, count, href } of pieces.filter((_, at) => at % 5 === 0)) {
       await page.goto(app.address + href);
       expect(`${name}: ${await page.getByRole("status").first().textContent()}`).toBe(
-        `${name}: ${count} of 189 cases`,
+        `${name}: ${count} of 193 cases`,
       );
     }
     await page.context().close();

@@ -77,7 +77,7 @@ describe.each(devices)("a whole job at %s", { timeout: 180_000 }, (_, options) =
     const id = await keepAsSheet(page);
 
     // What to promise.
-    await page.getByText("Drawn so that these figures held for 189 past jobs").waitFor();
+    await page.getByText("Drawn so that these figures held for 193 past jobs").waitFor();
     const proposed = await page.getByLabel("Price promised").inputValue();
     expect(Number(proposed)).toBeGreaterThan(0);
     await page.getByLabel("Minutes promised").fill("75");
