@@ -3,6 +3,7 @@ import { z } from "zod";
 import { openBench } from "@/lib/consult/bench/openBench";
 import { consult } from "@/lib/consult/consult";
 import { problemSchema } from "@/lib/consult/problem";
+import { unknownKeys } from "@/lib/consult/unknownKeys";
 import { formatProblem } from "@/lib/document/contentProblem";
 import { explainIssues } from "@/lib/document/explainIssues";
 import { fail } from "./fail";
@@ -20,6 +21,8 @@ if (!problems.success) {
   const place = { file: file === "-" ? "standard input" : file, lineOf: () => 0 };
   fail(1, explainIssues(problems.error.issues, data, place).map(formatProblem).join("; "));
 }
+for (const words of unknownKeys(data))
+  process.stderr.write(`${file === "-" ? "standard input" : file}: ${words}\n`);
 const { bench } = openBench(process.env);
 const answer = Array.isArray(problems.data)
   ? problems.data.map((problem) => consult(problem, bench, { plan }))
