@@ -43,7 +43,7 @@ export function benchConsult(bench: Bench, strangers: readonly Case[]): Result[]
     },
     {
       work: "of which, in that: likeness by words",
-      shown: each(({ words }) => likenessOf(bench.text.words, words)),
+      shown: each(({ words }) => likenessOf(bench.text.words, words, bench.rowTexts.numbers)),
     },
     {
       work: "consult with a plan ahead",

@@ -1,4 +1,4 @@
-import { entropyBits } from "../diagnosis/entropy";
+import { uncertaintyBits } from "../diagnosis/informationGain";
 import type { Posterior } from "../diagnosis/posterior";
 import { estimateMinutes } from "../estimate/estimateMinutes";
 import type { Answer } from "./answer";
@@ -103,8 +103,7 @@ function remarksOn(bench: Bench, belief: Posterior, known: Known, found: number)
   }
   if (found === 0)
     return [`Nothing here bears on a cause yet: say what the instrument does, or tap it. ${field}`];
-  const causes = [...belief.causes, belief.noneFits];
-  const left = entropyBits(causes) / Math.log2(causes.length);
+  const left = uncertaintyBits(belief) / Math.log2(belief.causes.length + 1);
   const remarks: string[] = [];
   if (belief.causes.every((p) => p === 0)) {
     remarks.push(`The handbook has no causes for this instrument yet${known ? ` (${known.label})` : ""}.`);

@@ -15,8 +15,8 @@ import type { Understanding } from "./understand/understandProblem";
 /** How many like cases have a say in what the cause is. Chosen. */
 export const voters = 25;
 
-/** A case found to be like the problem, with what each thing asked gave to its similarity; to be explained before the table changes. */
-export type RetrievedLike = Readonly<{ case: Case; similarity: number; explain: () => MatchShare[] }>;
+/** A case found to be like the problem, with what each thing asked gave to its similarity. */
+export type RetrievedLike = Readonly<{ case: Case; similarity: number; shares: readonly MatchShare[] }>;
 
 /** Finds the cases most like the problem, most alike first. */
 export function findSimilarCases(
@@ -44,34 +44,26 @@ export function findSimilarCases(
   }).flatMap(({ row, id, similarity }) => {
     const kase = bench.cases.get(id);
     if (!kase) return [];
-    return [{ case: kase, similarity, explain: () => explainAsked(bench.table, row, compiled) }];
+    return [{ case: kase, similarity, shares: explainAsked(bench.table, row, compiled) }];
   });
 }
 
-/** How alike the problem's words and each case's are; a case with none of them has 0. */
+/** How alike the problem's words and each case's are, until the next question; a case with none of them has 0. */
 function textScores(bench: Bench, { says, evidence }: Problem): Pick<Query, "textScores"> {
   const words = [says ?? "", ...evidence.map(({ check, found }) => `${check} ${found}`)].join(" ").trim();
-  const { words: postings } = bench.text;
-  const { numbers, similarities } = likenessOf(postings, words);
-  if (numbers.length === 0) return {};
-  const scores = new Float64Array(bench.table.ids.length);
-  for (let at = 0; at < numbers.length; at += 1) {
-    const row = bench.table.rowOfId.get(postings.ids[numbers[at] ?? 0] ?? "");
-    if (row !== undefined) scores[row] = similarities[at] ?? 0;
-  }
-  return { textScores: { [attributeNames.words]: scores } };
+  const { numbers, rowCount } = bench.rowTexts;
+  const scores = likenessOf(bench.text.words, words, numbers.subarray(0, rowCount));
+  return scores ? { textScores: { [attributeNames.words]: scores } } : {};
 }
 
 /** Lays the like cases out for showing: what agrees, what differs, what is unknown, causes and lessons. */
 export function showSimilarCases({ vocabulary }: Bench, found: readonly RetrievedLike[]): SimilarCase[] {
-  return found.map(({ case: kase, similarity, explain }) => ({
+  return found.map(({ case: kase, similarity, shares }) => ({
     case: kase.id,
     title: kase.title,
     instrument: vocabulary.instruments.get(kase.instrument)?.label ?? kase.instrument,
     similarity,
-    shares: explain()
-      .map((share) => showShare(share, vocabulary))
-      .sort((a, b) => b.share - a.share),
+    shares: shares.map((share) => showShare(share, vocabulary)).sort((a, b) => b.share - a.share),
     causes: kase.causes.map(({ cause, role }) => ({
       cause,
       role,

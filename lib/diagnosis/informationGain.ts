@@ -6,10 +6,16 @@ import type { Posterior } from "./posterior";
  * What a check is expected to tell about the cause, in bits: H(C) - sum_o P(o) H(C | o).
  *
  * @param belief probabilities now; "none of these" counts as one more cause that makes every outcome equally likely
+ * @param nowBits the belief's `uncertaintyBits`: for several checks it need not be worked out again
  * @returns 0 up to the entropy of the belief; 0 for a key that the model does not know
  * Source: Lindley 1956; Quinlan 1986.
  */
-export function informationGainBits(model: CauseModel, belief: Posterior, key: string): number {
+export function informationGainBits(
+  model: CauseModel,
+  belief: Posterior,
+  key: string,
+  nowBits: number = uncertaintyBits(belief),
+): number {
   const kind = model.kindOf(key);
   if (!kind) return 0;
   const { causes, noneFits } = belief;
@@ -31,5 +37,13 @@ export function informationGainBits(model: CauseModel, belief: Posterior, key: s
     }
     after += probability * entropyBits(joint.subarray(0, possible));
   }
-  return Math.max(0, entropyBits([...causes, noneFits]) - after);
+  return Math.max(0, nowBits - after);
+}
+
+/** How uncertain the cause is, in bits, "none of these" counted as one more; 0 up to log2 of their number. */
+export function uncertaintyBits({ causes, noneFits }: Posterior): number {
+  const all = new Float64Array(causes.length + 1);
+  all.set(causes);
+  all[causes.length] = noneFits;
+  return entropyBits(all);
 }

@@ -8,6 +8,9 @@ export type WordOpinion = Readonly<{
   strange: number;
 }>;
 
+/** A term by the rows of the topics that were told with it, and how much all open ones together were. */
+type HeardTerm = Readonly<{ counts: ReadonlyMap<number, number>; all: number }>;
+
 /** What a word model has learned, laid out in arrays: term t has the topics and counts from `starts[t]` to before `starts[t + 1]`. */
 export type WordLessons = Readonly<{
   terms: readonly string[];
@@ -121,8 +124,32 @@ export class WordModel {
     const open = this.topics.map((id) => possible(id));
     const size = this.#sizes.reduce((sum, one, row) => sum + (open[row] ? one : 0), 0);
     const logs = new Float64Array(this.topics.length);
+    const { heard, strange } = this.#hear(text, open);
+    for (const { counts, all } of heard) {
+      const mixedIn = (smoothingWords * (all + leastWords)) / size;
+      for (let row = 0; row < logs.length; row++) {
+        if (!open[row]) continue;
+        const own = ((counts.get(row) ?? 0) + mixedIn) / ((this.#sizes[row] ?? 0) + smoothingWords);
+        logs[row] = (logs[row] ?? 0) + Math.log((own * smoothingWords) / mixedIn);
+      }
+    }
+    return { logs, strange };
+  }
+
+  /** The `strange` of `weigh` by itself, without weighing. */
+  strangeShare(text: Iterable<string>, possible: (topic: string) => boolean): number {
+    const open = this.topics.map((id) => possible(id));
+    return this.#hear(text, open).strange;
+  }
+
+  /** The terms that an open topic was told with, each once, and the share of the text's that none was. */
+  #hear(
+    text: Iterable<string>,
+    open: readonly boolean[],
+  ): Readonly<{ heard: readonly HeardTerm[]; strange: number }> {
     const terms = new Set(text);
     const read = new Set<string>();
+    const heard: HeardTerm[] = [];
     let strange = 0;
     for (const spoken of terms) {
       const term = this.#readingOf(spoken);
@@ -132,15 +159,10 @@ export class WordModel {
       if (term === undefined || counts === undefined || all === 0) strange += 1;
       else if (!read.has(term)) {
         read.add(term);
-        const mixedIn = (smoothingWords * (all + leastWords)) / size;
-        for (let row = 0; row < logs.length; row++) {
-          if (!open[row]) continue;
-          const own = ((counts.get(row) ?? 0) + mixedIn) / ((this.#sizes[row] ?? 0) + smoothingWords);
-          logs[row] = (logs[row] ?? 0) + Math.log((own * smoothingWords) / mixedIn);
-        }
+        heard.push({ counts, all });
       }
     }
-    return { logs, strange: terms.size === 0 ? 1 : strange / terms.size };
+    return { heard, strange: terms.size === 0 ? 1 : strange / terms.size };
   }
 
   #readingOf(term: string): string | undefined {

@@ -116,10 +116,7 @@ function compileCoded(column: CodedColumn, queryValue: AttributeValue): CodedTer
 /** The mean over the rows that know the attribute. */
 function expectByRow(table: CaseTable, similarityByRow: Float64Array): number {
   const known = new ExactMean();
-  for (let row = 0; row < table.rowCount; row += 1) {
-    const similarity = similarityByRow[row] ?? Number.NaN;
-    if (!Number.isNaN(similarity) && table.live[row] === 1) known.add(similarity);
-  }
+  known.addKnown(similarityByRow, table.live, table.rowCount);
   return known.mean() ?? NOTHING_TO_EXPECT;
 }
 
@@ -143,11 +140,11 @@ function compileFinding(attribute: string, list: PostingList, queryValue: string
 
 function compileText(table: CaseTable, column: TextColumn, scores: Float64Array): TextTerm {
   const { name, weight } = column.attribute;
-  const stray = scores.findIndex((score) => score < 0 || score > 1);
-  if (stray >= 0) {
-    throw new RangeError(
-      `"${name}" must be scored 0..1; got ${scores[stray]} at row ${stray}; scale the scores`,
-    );
+  for (let row = 0; row < scores.length; row += 1) {
+    const score = scores[row] ?? 0;
+    if (score < 0 || score > 1) {
+      throw new RangeError(`"${name}" must be scored 0..1; got ${score} at row ${row}; scale the scores`);
+    }
   }
   const expected = expectByRow(table, scores);
   return { kind: "text", column, similarityByRow: scores, weight, expected };

@@ -1,7 +1,7 @@
 import type { CaseTable } from "./caseTable";
 import { type CompiledQuery, compileQuery } from "./compileQuery";
 import type { Query } from "./row";
-import { scoreRows } from "./scoreRows";
+import { scoreBlocks } from "./scoreBlocks";
 import { roundSimilarity } from "./shareGrid";
 import { TopHeap } from "./topHeap";
 
@@ -27,15 +27,20 @@ export interface RetrieveOptions {
   readonly compiled?: CompiledQuery;
 }
 
+/** A row with its similarity, rounded. */
+interface ScoredRow {
+  readonly row: number;
+  readonly similarity: number;
+}
+
 /** Higher similarity first, then the newer date, then the smaller id, both as text. */
-function rankBy(table: CaseTable, similarities: Float64Array): (a: number, b: number) => boolean {
+function rankBy({ dates, ids }: CaseTable): (a: ScoredRow, b: ScoredRow) => boolean {
   return (a, b) => {
-    const difference = (similarities[a] ?? 0) - (similarities[b] ?? 0);
-    if (difference !== 0) return difference > 0;
-    const dateA = table.dates[a] ?? "";
-    const dateB = table.dates[b] ?? "";
+    if (a.similarity !== b.similarity) return a.similarity > b.similarity;
+    const dateA = dates[a.row] ?? "";
+    const dateB = dates[b.row] ?? "";
     if (dateA !== dateB) return dateA > dateB;
-    return (table.ids[a] ?? "") < (table.ids[b] ?? "");
+    return (ids[a.row] ?? "") < (ids[b.row] ?? "");
   };
 }
 
@@ -53,20 +58,24 @@ export function retrieve(table: CaseTable, query: Query, options: RetrieveOption
   if (!Number.isInteger(k) || k < 0) {
     throw new RangeError(`k must be a whole number of 0 or more; got ${k}; ask for some cases`);
   }
-  const sums = scoreRows(table, compiled ?? compileQuery(table, query));
+  const asked = compiled ?? compileQuery(table, query);
   if (k === 0) return [];
-  const heap = new TopHeap(k, rankBy(table, sums));
+  const heap = new TopHeap(k, rankBy(table));
   let bar = Number.NEGATIVE_INFINITY;
-  for (let row = 0; row < sums.length; row += 1) {
-    const sum = sums[row] ?? 0;
-    if (sum < bar || row === exclude || table.live[row] !== 1) continue;
-    sums[row] = roundSimilarity(sum);
-    if (heap.last !== undefined && !heap.comesBefore(row, heap.last)) continue;
-    if (include !== undefined && !include(row)) continue;
-    heap.offer(row);
-    if (heap.last !== undefined) bar = (sums[heap.last] ?? 0) - ROUNDING_ROOM;
+  for (const { from, sums } of scoreBlocks(table, asked)) {
+    for (let at = 0; at < sums.length; at += 1) {
+      const sum = sums[at] ?? 0;
+      if (sum < bar) continue;
+      const row = from + at;
+      if (row === exclude || table.live[row] !== 1) continue;
+      const scored = { row, similarity: roundSimilarity(sum) };
+      if (heap.last !== undefined && !heap.comesBefore(scored, heap.last)) continue;
+      if (include !== undefined && !include(row)) continue;
+      heap.offer(scored);
+      if (heap.last !== undefined) bar = heap.last.similarity - ROUNDING_ROOM;
+    }
   }
-  return heap.sorted().map((row) => ({ row, id: table.ids[row] ?? "", similarity: sums[row] ?? 0 }));
+  return heap.sorted().map(({ row, similarity }) => ({ row, id: table.ids[row] ?? "", similarity }));
 }
 
 /**
@@ -76,9 +85,12 @@ export function retrieve(table: CaseTable, query: Query, options: RetrieveOption
  * @throws RangeError as `compileQuery` does.
  */
 export function similarities(table: CaseTable, query: Query): Float64Array {
-  const sums = scoreRows(table, compileQuery(table, query));
-  for (let row = 0; row < sums.length; row += 1) {
-    sums[row] = table.live[row] === 1 ? roundSimilarity(sums[row] ?? 0) : 0;
+  const all = new Float64Array(table.rowCount);
+  for (const { from, sums } of scoreBlocks(table, compileQuery(table, query))) {
+    for (let at = 0; at < sums.length; at += 1) {
+      const row = from + at;
+      all[row] = table.live[row] === 1 ? roundSimilarity(sums[at] ?? 0) : 0;
+    }
   }
-  return sums;
+  return all;
 }

@@ -1,25 +1,25 @@
 /**
- * The first k of the numbers offered, by an order: a heap of at most k entries with the last of them on top.
+ * The first k of the items offered, by an order: a heap of at most k entries with the last of them on top.
  */
-export class TopHeap {
-  readonly #heap: number[] = [];
+export class TopHeap<Item extends NonNullable<unknown> = number> {
+  readonly #heap: Item[] = [];
 
   /**
    * @param k how many to keep, whole, 1 or more.
-   * @param comesBefore whether a goes before b; must order any two different numbers.
+   * @param comesBefore whether a goes before b; must order any two different items.
    */
   constructor(
     readonly k: number,
-    readonly comesBefore: (a: number, b: number) => boolean,
+    readonly comesBefore: (a: Item, b: Item) => boolean,
   ) {}
 
   /** The last of the k kept, or undefined while there are fewer: whatever does not come before it need not be offered. */
-  get last(): number | undefined {
+  get last(): Item | undefined {
     return this.#heap.length < this.k ? undefined : this.#heap[0];
   }
 
-  /** Keep the number if it is among the first k so far. */
-  offer(candidate: number): void {
+  /** Keep the item if it is among the first k so far. */
+  offer(candidate: Item): void {
     const heap = this.#heap;
     if (heap.length < this.k) {
       heap.push(candidate);
@@ -31,7 +31,7 @@ export class TopHeap {
   }
 
   /** Those kept, first to last. */
-  sorted(): number[] {
+  sorted(): Item[] {
     return [...this.#heap].sort((a, b) => (this.comesBefore(a, b) ? -1 : 1));
   }
 

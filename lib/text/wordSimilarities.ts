@@ -10,11 +10,11 @@ export type WordIndex = Readonly<{ words: WordPostings }>;
  * @returns id -> similarity over 0 up to 1, for the cases that hold any of the words
  */
 export function wordSimilarities({ words }: WordIndex, text: string): ReadonlyMap<string, number> {
-  const { numbers, similarities } = likenessOf(words, text);
+  const numbers = Int32Array.from(words.ids.flatMap((id, number) => (id === undefined ? [] : [number])));
   const alike = new Map<string, number>();
-  for (let at = 0; at < numbers.length; at += 1) {
+  for (const [at, similarity] of likenessOf(words, text, numbers)?.entries() ?? []) {
     const id = words.ids[numbers[at] ?? 0];
-    if (id !== undefined) alike.set(id, similarities[at] ?? 0);
+    if (id !== undefined && similarity > 0) alike.set(id, similarity);
   }
   return alike;
 }

@@ -7,6 +7,7 @@ import type { Vocabulary } from "../../vocabulary/vocabulary";
 import { isFinished } from "../record/isFinished";
 import { type Learned, type Teaching, takeBackLesson, takeInLesson } from "./learned/learned";
 import { learnCasebook } from "./learned/loadLearned";
+import { makeRowTexts, numberTexts, type RowTexts } from "./rowTexts";
 import { pairModelOf } from "./wordsOfCauses";
 
 /**
@@ -23,6 +24,8 @@ export type Bench = Learned &
     /** The pairs of words by which the handbook tells of each cause. */
     pairs: WordModel;
     text: TextIndex;
+    /** Where in the text index the words of each row of the case table are. */
+    rowTexts: RowTexts;
   }>;
 
 /** The parts of a bench that grow with the casebook, as they are given where there is a snapshot of them. */
@@ -47,6 +50,9 @@ export function buildBench(
   const all = [...casebook.cases.values()];
   const reader = buildReader(vocabulary);
   const learned = learn(casebook, { vocabulary, reader });
+  const text = indexText(casebook, vocabulary);
+  const rowTexts = makeRowTexts();
+  numberTexts(rowTexts, learned.table, text.words);
   return {
     ...learned,
     vocabulary,
@@ -54,7 +60,8 @@ export function buildBench(
     open: byId(all.filter((kase) => !isFinished(kase))),
     reader,
     pairs: pairModelOf(vocabulary, learned.model.causes, reader.words),
-    text: indexText(casebook, vocabulary),
+    text,
+    rowTexts,
   };
 }
 
@@ -76,6 +83,7 @@ export function takeInCase(bench: Bench, kase: Case): Bench {
   if (learned) takeBackLesson(bench, learned, bench);
   if (isFinished(kase)) {
     takeInLesson(bench, kase, bench);
+    numberTexts(bench.rowTexts, bench.table, text.words);
     // Set over the earlier version and not taken out first: a map's loop would meet what is taken out and put in again twice.
     cases.set(kase.id, kase);
     open.delete(kase.id);

@@ -1,6 +1,6 @@
 import type { Case } from "../../casebook/caseFile";
 import type { CauseModel } from "../../diagnosis/causeModel";
-import { informationGainBits } from "../../diagnosis/informationGain";
+import { informationGainBits, uncertaintyBits } from "../../diagnosis/informationGain";
 import { weighCauses } from "../../diagnosis/posterior";
 import type { Attribute } from "../../similarity/attribute";
 import type { Row } from "../../similarity/row";
@@ -21,6 +21,7 @@ const weights = { instrument: 0.5, words: 1, leastFinding: 0.15 } as const;
  */
 export function caseAttributes(vocabulary: Vocabulary, model: CauseModel): Attribute[] {
   const belief = weighCauses(model, new Map());
+  const nowBits = uncertaintyBits(belief);
   const ordered = new Map([...vocabulary.checks.values()].map((check) => [check.id, check.ordered]));
   return [
     {
@@ -35,7 +36,7 @@ export function caseAttributes(vocabulary: Vocabulary, model: CauseModel): Attri
       keys: model.kinds.map(({ key, outcomes }) => ({
         key,
         outcomes,
-        weight: weights.leastFinding + informationGainBits(model, belief, key),
+        weight: weights.leastFinding + informationGainBits(model, belief, key, nowBits),
         ordered: ordered.get(key.split("@")[0] ?? key) === true,
       })),
     },

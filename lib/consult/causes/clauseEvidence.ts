@@ -24,8 +24,8 @@ export function clauseEvidence(
       const likelihoods = model.likelihoods(findingKey(check.id, others), outcome.id);
       return likelihoods ? [{ likelihoods, share }] : [];
     });
-    for (const [row, log] of uncertainEvidence(findings, sum.length).entries())
-      sum[row] = (sum[row] ?? 0) + log;
+    const logs = uncertainEvidence(findings, sum.length);
+    for (let row = 0; row < sum.length; row += 1) sum[row] = (sum[row] ?? 0) + (logs[row] ?? 0);
   }
   return sum;
 }

@@ -77,9 +77,9 @@ function reasonsFor(
 function elsewhere(model: Bench["model"], belief: Posterior, likelihoods: Float64Array, row: number): number {
   let sum = 0;
   let weight = 0;
-  for (const [other, likelihood] of likelihoods.entries()) {
+  for (let other = 0; other < likelihoods.length; other += 1) {
     if (other === row || belief.causes[other] === 0) continue;
-    sum += model.jobsOf(other) * likelihood;
+    sum += model.jobsOf(other) * (likelihoods[other] ?? 0);
     weight += model.jobsOf(other);
   }
   return weight > 0 ? sum / weight : (likelihoods[row] ?? 1);

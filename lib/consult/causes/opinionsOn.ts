@@ -74,6 +74,6 @@ export function opinionsOn(
     clauses: clauseEvidence(bench, observed, instrument),
     pairs: pairs.weigh(pairsOf(says, reader.words), possible).logs,
     wordsOfEvidence: spoken.weigh(wordsTold ?? [], possible).logs,
-    strange: spoken.weigh([...(wordsSaid ?? []), ...(wordsTold ?? [])], possible).strange,
+    strange: spoken.strangeShare([...(wordsSaid ?? []), ...(wordsTold ?? [])], possible),
   };
 }

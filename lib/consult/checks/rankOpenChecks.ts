@@ -1,4 +1,4 @@
-import { informationGainBits } from "../../diagnosis/informationGain";
+import { informationGainBits, uncertaintyBits } from "../../diagnosis/informationGain";
 import type { Posterior } from "../../diagnosis/posterior";
 import { type OpenCheck, rankChecks } from "../../diagnosis/rankChecks";
 import { appliesTo } from "../../vocabulary/appliesTo";
@@ -21,6 +21,7 @@ export function rankOpenChecks(
   keyed: ReadonlyMap<string, Finding>,
   instrument: string | undefined,
 ): RankedCheck[] {
+  const nowBits = uncertaintyBits(belief);
   const done = new Set([...keyed.values()].map(({ check }) => check));
   const open = [...vocabulary.checks.values()]
     .filter((check) => !done.has(check.id) && appliesTo(vocabulary, check.families, instrument))
@@ -29,7 +30,7 @@ export function rankOpenChecks(
       id: check.id,
       riskClass: check.risk,
       minutes: check.minutes + minutesToOpen(check, done, vocabulary.checks),
-      gainBits: informationGainBits(model, belief, check.id),
+      gainBits: informationGainBits(model, belief, check.id, nowBits),
     }));
   return rankChecks(open);
 }

@@ -28,3 +28,17 @@ it("the mean is the same to the last bit in any order, where plain sums differ",
     }),
   );
 });
+
+it("many at once come to the same as one by one, without the unknown and those that do not count", () => {
+  const list = fc.array(fc.oneof(fc.constant(Number.NaN), fc.double({ min: 0, max: 1, noNaN: true })));
+  fc.assert(
+    fc.property(list, fc.array(fc.constantFrom(0, 1)), fc.nat(30), (similarities, live, rowCount) => {
+      const mean = new ExactMean();
+      mean.addKnown(Float64Array.from(similarities), Uint8Array.from(live), rowCount);
+      const counting = similarities.filter(
+        (similarity, row) => row < rowCount && live[row] === 1 && !Number.isNaN(similarity),
+      );
+      expect(mean.mean()).toBe(meanOf(counting));
+    }),
+  );
+});
