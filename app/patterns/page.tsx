@@ -6,9 +6,9 @@ import { StateNote } from "@/app/_components/StateNote";
 import { getShop } from "@/app/_data/shop";
 import { LessonTried } from "@/app/handbook/_components/LessonTried";
 import { lessonStandings } from "@/lib/casebook/lessonStandings";
-import { newestFirst } from "@/lib/casebook/newestFirst";
+import { countPatterns } from "@/lib/patterns/countPatterns";
 import { monthBefore } from "@/lib/patterns/monthBefore";
-import { narrowCases } from "@/lib/text/narrowCases";
+import { narrowCasebook } from "@/lib/text/narrowCases";
 import { listFamilies } from "@/lib/vocabulary/listFamilies";
 import { Filters } from "./_components/Filters";
 import { HarmSection } from "./_components/HarmSection";
@@ -29,11 +29,11 @@ export default async function PatternsPage({
 }: Readonly<{ searchParams: Promise<SearchParams> }>) {
   const query = readPatternsQuery(await searchParams);
   const { casebook, vocabulary } = await getShop();
-  const all = newestFirst(casebook);
-  const way = { caseOf: (kase: (typeof all)[number]) => kase, vocabulary };
   const { family, year } = query;
-  const { kept, facets } = narrowCases(all, { family, year }, way);
-  const ofFamily = narrowCases(all, { family }, way).kept;
+  const all = casebook.cases.size;
+  const since = monthBefore(new Date().toISOString().slice(0, 10));
+  const patterns = countPatterns(casebook, vocabulary, family, year, since);
+  const { cases: kept } = patterns;
   const jobs = `${kept.length} ${kept.length === 1 ? "job" : "jobs"}`;
   const chosen = [
     family ? labelOf(vocabulary.instruments, family) : "",
@@ -43,7 +43,7 @@ export default async function PatternsPage({
   return (
     <main className="page" id="main">
       <h1>Patterns</h1>
-      {all.length === 0 ? (
+      {all === 0 ? (
         <StateNote title="No job yet, so no pattern." level={2}>
           <p>
             What brings instruments in, whether quotes hold and which repairs do harm shows here as soon as
@@ -61,13 +61,13 @@ export default async function PatternsPage({
             <Link href={casesHref(query, {})} prefetch={false}>
               {jobs}
             </Link>
-            {chosen.length > 0 ? ` of ${all.length}: ${chosen.join(", ")}` : " in the casebook"}
+            {chosen.length > 0 ? ` of ${all}: ${chosen.join(", ")}` : " in the casebook"}
             {open > 0 ? `; ${open} still on the bench` : ""}
           </p>
           <Filters
             query={query}
             families={listFamilies(vocabulary).map(({ id, label }) => ({ value: id, label }))}
-            years={[...narrowCases(all, {}, way).facets.year.keys()]
+            years={[...narrowCasebook(casebook, {}, vocabulary).facets.year.keys()]
               .sort()
               .reverse()
               .map((value) => ({ value, label: value }))}
@@ -85,23 +85,14 @@ export default async function PatternsPage({
                   <p>Too few for a pattern: read each as a story, not as a rate.</p>
                 </StateNote>
               ) : null}
-              <ParetoSection
-                query={query}
-                cases={kept}
-                counts={family || year ? narrowCases(kept, {}, way).facets : facets}
-                vocabulary={vocabulary}
-              />
-              <QuoteSection query={query} cases={kept} vocabulary={vocabulary} />
-              <HarmSection query={query} cases={kept} vocabulary={vocabulary} />
+              <ParetoSection query={query} cases={kept} counts={patterns.counts} vocabulary={vocabulary} />
+              <QuoteSection query={query} patterns={patterns} vocabulary={vocabulary} />
+              <HarmSection query={query} rates={patterns.harms} vocabulary={vocabulary} />
               <LessonTried cases={kept} standings={lessonStandings(casebook.cases.values())} />
             </>
           )}
-          <NewsSection
-            cases={ofFamily}
-            vocabulary={vocabulary}
-            since={monthBefore(new Date().toISOString().slice(0, 10))}
-          />
-          {kept.length > 0 ? <ThinSection cases={kept} vocabulary={vocabulary} family={family} /> : null}
+          <NewsSection news={patterns.news} vocabulary={vocabulary} since={since} />
+          {kept.length > 0 ? <ThinSection places={patterns.thin} vocabulary={vocabulary} /> : null}
         </>
       )}
     </main>

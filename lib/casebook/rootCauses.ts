@@ -5,5 +5,7 @@ import type { Case } from "./caseFile";
  * either is right where there are two.
  */
 export function rootCauses({ causes }: Pick<Case, "causes">): string[] {
-  return [...new Set(causes.filter(({ role }) => role === "root").map(({ cause }) => cause))];
+  const roots: string[] = [];
+  for (const { role, cause } of causes) if (role === "root" && !roots.includes(cause)) roots.push(cause);
+  return roots;
 }

@@ -18,12 +18,16 @@ export function commonestRoots(
 ): ReadonlyMap<string, readonly ParetoRow[]> {
   const counts = new Map<string, Map<string, number>>();
   for (const kase of cases) {
-    const values = facetCodes(kase, vocabulary).flatMap((code) => facetValueOf(code) ?? []);
-    const of = (name: FacetName) => values.flatMap((one) => (one.facet === name ? one.value : []));
-    for (const value of of(facet)) {
-      const roots = counts.get(value) ?? new Map<string, number>();
-      for (const root of of("root")) roots.set(root, (roots.get(root) ?? 0) + 1);
-      counts.set(value, roots);
+    const codes = facetCodes(kase, vocabulary);
+    for (const code of codes) {
+      const own = facetValueOf(code);
+      if (own?.facet !== facet) continue;
+      const roots = counts.get(own.value) ?? new Map<string, number>();
+      counts.set(own.value, roots);
+      for (const other of codes) {
+        const met = facetValueOf(other);
+        if (met?.facet === "root") roots.set(met.value, (roots.get(met.value) ?? 0) + 1);
+      }
     }
   }
   return new Map([...counts].map(([value, roots]) => [value, paretoRows(roots).slice(0, most)]));

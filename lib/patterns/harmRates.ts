@@ -29,8 +29,11 @@ export function harmRates(cases: Iterable<Case>): HarmRate[] {
   for (const kase of cases) {
     if (kase.status === "open") continue;
     const harmful = harmfulRepairs(kase);
-    const tried = kase.path.filter(isRepairStep).map(({ repair }) => repair);
-    for (const id of new Set([...tried, ...harmful])) add(done, id, 1);
+    const tried = [...harmful];
+    for (const step of kase.path) {
+      if (isRepairStep(step) && !tried.includes(step.repair)) tried.push(step.repair);
+    }
+    for (const id of tried) add(done, id, 1);
     for (const id of harmful) add(harmed, id, 1);
     for (const harm of kase.harms) add(minutes, harm.repair, harm.minutes);
   }

@@ -1,7 +1,11 @@
 import type { Case } from "../casebook/caseFile";
+import type { Casebook } from "../casebook/loadCasebook";
+import { newestFirst } from "../casebook/newestFirst";
+import { whileUnchanged } from "../casebook/whileUnchanged";
 import type { Vocabulary } from "../vocabulary/vocabulary";
-import { facetCodeCount, facetCodes, facetValueOf, findFacetCode } from "./facetCodes";
+import { facetCodeCount, facetValueOf, findFacetCode } from "./facetCodes";
 import { eachFacet, type FacetChoice, type FacetName, facetNames } from "./facets";
+import { type LaidFacets, layFacets } from "./layFacets";
 
 /** How many cases have each value of each facet, values in the order in which the cases have them first. */
 export type FacetCounts = Readonly<Record<FacetName, ReadonlyMap<string, number>>>;
@@ -23,60 +27,63 @@ export type Narrowing<Item> = Readonly<{ caseOf: (item: Item) => Case; vocabular
 export function narrowCases<Item>(
   items: readonly Item[],
   choice: FacetChoice,
-  way: Narrowing<Item>,
+  { caseOf, vocabulary }: Narrowing<Item>,
 ): NarrowedCases<Item> {
-  const codesOf = (item: Item) => facetCodes(way.caseOf(item), way.vocabulary);
+  return narrowLaid(items, choice, layFacets(items.map(caseOf), vocabulary));
+}
+
+/** The same for all cases of a casebook, the newest first: their facets are laid out once, until one is put in. */
+export const narrowCasebook = (
+  casebook: Casebook,
+  choice: FacetChoice,
+  vocabulary: Vocabulary,
+): NarrowedCases<Case> => narrowLaid(newestFirst(casebook), choice, facetsOfCasebook(casebook, vocabulary));
+
+const facetsOfCasebook = whileUnchanged(layFacets);
+
+function narrowLaid<Item>(
+  items: readonly Item[],
+  choice: FacetChoice,
+  { starts, codes }: LaidFacets,
+): NarrowedCases<Item> {
   const chosen = facetNames.flatMap((facet) => {
     const value = choice[facet];
-    return value === undefined ? [] : [{ facet, code: findCodeAmong(items, codesOf, facet, value) }];
+    return value === undefined ? [] : [{ facet, code: findFacetCode(facet, value) }];
   });
   const tally = startTally();
+  if (chosen.length === 0) {
+    for (const code of codes) tally.add(code);
+    return { kept: items, facets: tally.counts() };
+  }
   const kept: Item[] = [];
-  for (const item of items) {
-    const codes = codesOf(item);
+  items.forEach((item, number) => {
+    const [from, end] = [starts[number] ?? 0, starts[number + 1] ?? 0];
     let lacking = 0;
     let lacked: FacetName | undefined;
     for (const { facet, code } of chosen) {
-      if (code !== undefined && codes.includes(code)) continue;
+      let at = from;
+      while (at < end && codes[at] !== code) at += 1;
+      if (at < end) continue;
       lacking += 1;
       lacked = facet;
     }
-    if (lacking > 1) continue;
-    tally.add(codes, lacked);
+    if (lacking > 1) return;
+    for (let at = from; at < end; at += 1) {
+      const code = codes[at] ?? 0;
+      if (lacked === undefined || facetValueOf(code)?.facet === lacked) tally.add(code);
+    }
     if (lacking === 0) kept.push(item);
-  }
+  });
   return { kept, facets: tally.counts() };
 }
 
-/** A value that was never met may be one of cases that were not looked at yet: then they are, before it is taken for none. */
-function findCodeAmong<Item>(
-  items: readonly Item[],
-  codesOf: (item: Item) => readonly number[],
-  facet: FacetName,
-  value: string,
-): number | undefined {
-  const known = findFacetCode(facet, value);
-  if (known !== undefined) return known;
-  for (const item of items) codesOf(item);
-  return findFacetCode(facet, value);
-}
-
 function startTally() {
-  let counts = new Int32Array(Math.max(64, 2 * facetCodeCount()));
+  const counts = new Int32Array(facetCodeCount());
   const met: number[] = [];
   return {
-    /** Counts all the values of a case, or those of one facet only. */
-    add(codes: readonly number[], only: FacetName | undefined): void {
-      for (const code of codes) {
-        if (only !== undefined && facetValueOf(code)?.facet !== only) continue;
-        if (code >= counts.length) {
-          const wider = new Int32Array(2 * code);
-          wider.set(counts);
-          counts = wider;
-        }
-        if (counts[code] === 0) met.push(code);
-        counts[code] = (counts[code] ?? 0) + 1;
-      }
+    add(code: number): void {
+      if (counts[code] === 0) met.push(code);
+      counts[code] = (counts[code] ?? 0) + 1;
     },
     counts(): FacetCounts {
       const byFacet = eachFacet(() => new Map<string, number>());

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Case } from "../casebook/caseFile";
+import { partOf } from "../casebook/lateMap";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { caseTexts } from "./caseTexts";
 import { fieldBoosts } from "./fieldBoosts";
@@ -14,7 +15,8 @@ import type { TextIndex } from "./textIndex";
 /** How many cases are held word for word against what is indexed of them. Chosen: some ten milliseconds. */
 const samples = 25;
 const lineEnd = 10;
-const marksSchema = z.array(z.tuple([z.string(), z.string()]));
+/** By number; null for a case that was given none. */
+const marksSchema = z.array(z.string().nullable());
 
 /** A text index recalled, and how many cases had to be taken out or indexed anew. */
 export type RecalledTexts = Readonly<{ index: TextIndex; changed: number }>;
@@ -36,22 +38,18 @@ export function recallTexts(
 ): RecalledTexts | undefined {
   try {
     const end = bytes.indexOf(lineEnd);
-    const known = new Map(marksSchema.parse(JSON.parse(new TextDecoder().decode(bytes.subarray(0, end)))));
+    const known = marksSchema.parse(JSON.parse(new TextDecoder().decode(bytes.subarray(0, end))));
     const words = unpackPostings(bytes.subarray(end + 1));
     if (String(words.boosts) !== String(fieldBoosts)) return undefined;
-    const isSame = (id: string) => known.has(id) && known.get(id) === marks.get(id) && cases.has(id);
-    const stale = [...words.numberOf.keys()].filter((id) => !isSame(id));
+    const isSame = (id: string, number: number) => (known[number] ?? null) === marks.get(id) && cases.has(id);
+    const stale = [...words.numberOf].flatMap(([id, number]) => (isSame(id, number) ? [] : [id]));
     dropTexts(words, stale);
     checkSamples(words, cases, vocabulary);
-    let indexed = 0;
-    for (const [id, kase] of cases) {
-      if (words.numberOf.has(id)) continue;
-      addText(words, id, caseTexts(kase, vocabulary));
-      indexed += 1;
-    }
+    const fresh = partOf(cases, (id) => !words.numberOf.has(id));
+    for (const [id, kase] of fresh) addText(words, id, caseTexts(kase, vocabulary));
     return {
-      index: { words, search: startSearchIndex(cases.values(), vocabulary) },
-      changed: Math.max(stale.length, indexed),
+      index: { words, search: startSearchIndex(cases, vocabulary) },
+      changed: Math.max(stale.length, fresh.size),
     };
   } catch (error) {
     // Bytes of another kind, or a case that would be indexed otherwise today.

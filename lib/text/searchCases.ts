@@ -1,9 +1,8 @@
 import type { Case } from "../casebook/caseFile";
 import type { Casebook } from "../casebook/loadCasebook";
-import { newestFirst } from "../casebook/newestFirst";
 import { type ExcerptRun, excerpt } from "./excerpt";
 import type { FacetChoice } from "./facets";
-import { type FacetCounts, narrowCases } from "./narrowCases";
+import { type FacetCounts, narrowCasebook, narrowCases } from "./narrowCases";
 import { searchText } from "./searchText";
 import type { TextIndex } from "./textIndex";
 
@@ -30,26 +29,27 @@ export function searchCases(
   index: TextIndex,
   { words, choice, most = 50 }: SearchQuery,
 ): FoundCases {
-  const hits = words.trim() === "" ? listAll(casebook) : findHits(casebook, index, words);
-  const { kept, facets } = narrowCases(hits, choice, {
-    caseOf: (hit) => hit.case,
-    vocabulary: index.search.vocabulary,
-  });
+  const { vocabulary } = index.search;
+  if (words.trim() === "") {
+    const { kept, facets } = narrowCasebook(casebook, choice, vocabulary);
+    return { total: kept.length, facets, found: kept.slice(0, most).map((kase) => layOut(kase, [])) };
+  }
+  const hits = findHits(casebook, index, words);
+  const { kept, facets } = narrowCases(hits, choice, { caseOf: (hit) => hit.case, vocabulary });
   return {
     total: kept.length,
     facets,
-    found: kept.slice(0, most).map(({ case: kase, terms }) => ({
-      case: kase,
-      title: excerpt(kase.title, terms, 200),
-      excerpt: excerpt([kase.complaint, kase.story].join(" "), terms),
-    })),
+    found: kept.slice(0, most).map(({ case: kase, terms }) => layOut(kase, terms)),
   };
 }
 
-type Hit = Readonly<{ case: Case; terms: readonly string[] }>;
+const layOut = (kase: Case, terms: readonly string[]): FoundCase => ({
+  case: kase,
+  title: excerpt(kase.title, terms, 200),
+  excerpt: excerpt([kase.complaint, kase.story].join(" "), terms),
+});
 
-const listAll = (casebook: Casebook): Hit[] =>
-  newestFirst(casebook).map((kase) => ({ case: kase, terms: [] }));
+type Hit = Readonly<{ case: Case; terms: readonly string[] }>;
 
 function findHits({ cases }: Casebook, index: TextIndex, words: string): Hit[] {
   const hits: Hit[] = [];

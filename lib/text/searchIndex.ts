@@ -1,5 +1,6 @@
 import MiniSearch from "minisearch";
 import type { Case } from "../casebook/caseFile";
+import { partOf } from "../casebook/lateMap";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { type CaseDocument, caseDocument } from "./caseDocument";
 import { searchOptions } from "./searchOptions";
@@ -18,12 +19,12 @@ export type SearchIndex = Readonly<{
 /** Cases added between two pauses. Chosen: they take some five milliseconds. */
 const casesATurn = 25;
 
-/** Makes the index of all cases given, none of them in it yet. */
-export function startSearchIndex(cases: Iterable<Case>, vocabulary: Vocabulary): SearchIndex {
+/** Makes the index of all cases given, by id, none of them in it yet. */
+export function startSearchIndex(cases: ReadonlyMap<string, Case>, vocabulary: Vocabulary): SearchIndex {
   return {
     documents: new MiniSearch<CaseDocument>(searchOptions),
     vocabulary,
-    waiting: new Map([...cases].map((kase) => [kase.id, kase])),
+    waiting: partOf(cases, () => true),
   };
 }
 

@@ -15,10 +15,13 @@ export type TextIndex = Readonly<{ words: WordPostings; search: SearchIndex }>;
 
 /** Builds the text index of all cases given. */
 export function buildTextIndex(cases: Iterable<Case>, vocabulary: Vocabulary): TextIndex {
-  const all = [...cases];
+  const byId = new Map<string, Case>();
   const words = makeWordPostings(fieldBoosts);
-  for (const kase of all) addText(words, kase.id, caseTexts(kase, vocabulary));
-  return { words, search: startSearchIndex(all, vocabulary) };
+  for (const kase of cases) {
+    addText(words, kase.id, caseTexts(kase, vocabulary));
+    byId.set(kase.id, kase);
+  }
+  return { words, search: startSearchIndex(byId, vocabulary) };
 }
 
 /**

@@ -5,7 +5,7 @@ import { Section } from "@/app/_components/Section";
 import { StateNote } from "@/app/_components/StateNote";
 import { getDeclinedWords } from "@/app/_data/settleWord";
 import { getShop } from "@/app/_data/shop";
-import { type WordInQuestion, wordsInQuestion } from "@/lib/consult/record/wordsInQuestion";
+import { type WordInQuestion, wordsOfCasebook } from "@/lib/consult/record/wordsInQuestion";
 import { leastCases } from "@/lib/diagnosis/judgeWord";
 import { formatProblem } from "@/lib/document/contentProblem";
 import { isSameChange } from "@/lib/vocabulary/wordChange";
@@ -24,9 +24,9 @@ const shownFirst = 20;
 /** The handbook's words beside the cases: where they are clearly off, the owner decides which word stands. */
 export default async function WordsPage({ searchParams }: Props) {
   const went = readWent((await searchParams).went);
-  const { bench, vocabulary } = await getShop();
+  const { casebook, vocabulary } = await getShop();
   const { declined, problems } = await getDeclinedWords();
-  const { off, judged, told } = wordsInQuestion(bench.cases.values(), vocabulary);
+  const { off, judged, told } = wordsOfCasebook(casebook, vocabulary);
   const isDeclined = (word: WordInQuestion) => declined.some((one) => isSameChange(one, pick(word)));
   const asked = off.filter((word) => !isDeclined(word));
   const kept = off.filter(isDeclined);

@@ -1,22 +1,21 @@
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
 import { Section } from "@/app/_components/Section";
-import type { Case } from "@/lib/casebook/caseFile";
-import { harmRates } from "@/lib/patterns/harmRates";
+import type { HarmRate } from "@/lib/patterns/harmRates";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { FigureTable } from "./FigureTable";
 import { harmPlot } from "./harmPlot";
 import { PlotFigure } from "./PlotFigure";
 import { casesHref, type PatternsQuery } from "./patternsQuery";
 
-type Props = Readonly<{ query: PatternsQuery; cases: readonly Case[]; vocabulary: Vocabulary }>;
+type Props = Readonly<{ query: PatternsQuery; rates: readonly HarmRate[]; vocabulary: Vocabulary }>;
 
 /** As many as are compared at a glance; the table has them all. */
 const mostRows = 15;
 
 /** Which repairs did harm, how often, and how little or much that says. */
-export function HarmSection({ query, cases, vocabulary }: Props) {
-  const rows = harmRates(cases).map((rate) => ({
+export function HarmSection({ query, rates, vocabulary }: Props) {
+  const rows = rates.map((rate) => ({
     ...rate,
     label: labelOf(vocabulary.repairs, rate.repair),
     href: casesHref(query, { harm: rate.repair }),

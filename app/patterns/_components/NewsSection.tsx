@@ -5,13 +5,13 @@ import { More } from "@/app/_components/More";
 import { Section } from "@/app/_components/Section";
 import type { Case } from "@/lib/casebook/caseFile";
 import { harmfulRepairs } from "@/lib/casebook/harmfulRepairs";
-import { newSince } from "@/lib/patterns/newSince";
+import type { News } from "@/lib/patterns/newSince";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Columns.module.css";
 import { EntryLinks } from "./EntryLinks";
 
 type Props = Readonly<{
-  cases: readonly Case[];
+  news: News;
   vocabulary: Vocabulary;
   /** Year-month-day. */
   since: string;
@@ -22,8 +22,7 @@ const shownFirst = 4;
 const mostListed = 60;
 
 /** What the last month brought: jobs finished, and causes, repairs and harm that are new to the casebook. */
-export function NewsSection({ cases, vocabulary, since }: Props) {
-  const news = newSince(cases, since);
+export function NewsSection({ news, vocabulary, since }: Props) {
   const line = (kase: Case) => (
     <CaseLine
       key={kase.id}

@@ -2,10 +2,9 @@ import type { ReactNode } from "react";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
 import { Section } from "@/app/_components/Section";
-import type { Case } from "@/lib/casebook/caseFile";
 import { quoteLimits } from "@/lib/casebook/quoteStanding";
-import { type QuoteRecord, quoteRecord } from "@/lib/patterns/quoteRecord";
-import { familyOf } from "@/lib/vocabulary/familyOf";
+import type { Patterns } from "@/lib/patterns/countPatterns";
+import type { QuoteRecord } from "@/lib/patterns/quoteRecord";
 import { listFamilies } from "@/lib/vocabulary/listFamilies";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { FigureTable } from "./FigureTable";
@@ -14,7 +13,11 @@ import { casesHref, type PatternsQuery } from "./patternsQuery";
 import { QuoteLegend } from "./QuoteLegend";
 import { quotePlot } from "./quotePlot";
 
-type Props = Readonly<{ query: PatternsQuery; cases: readonly Case[]; vocabulary: Vocabulary }>;
+type Props = Readonly<{
+  query: PatternsQuery;
+  patterns: Pick<Patterns, "quotes" | "quotesByFamily">;
+  vocabulary: Vocabulary;
+}>;
 
 const times = (limit: number) => `${Math.round(100 * limit)} in 100`;
 const money = (amount: number) => amount.toLocaleString("en-GB", { maximumFractionDigits: 0 });
@@ -22,17 +25,9 @@ const money = (amount: number) => amount.toLocaleString("en-GB", { maximumFracti
 const hours = (minutes: number) => (minutes < 600 ? formatMinutes(minutes) : `${money(minutes / 60)} h`);
 
 /** Whether quotes hold: minutes and money against what was quoted, family by family. */
-export function QuoteSection({ query, cases, vocabulary }: Props) {
-  const all = quoteRecord(cases);
-  const byFamily = new Map<string, Case[]>();
-  for (const kase of cases) {
-    const family = familyOf(vocabulary, kase.instrument);
-    const own = byFamily.get(family);
-    if (own) own.push(kase);
-    else byFamily.set(family, [kase]);
-  }
+export function QuoteSection({ query, patterns: { quotes: all, quotesByFamily }, vocabulary }: Props) {
   const rows = listFamilies(vocabulary).flatMap(({ id }) => {
-    const record = quoteRecord(byFamily.get(id) ?? []);
+    const record = quotesByFamily.get(id);
     const href = (quote: string) => casesHref(query, { family: id, quote });
     const hrefs = {
       under: href("under"),
@@ -40,7 +35,7 @@ export function QuoteSection({ query, cases, vocabulary }: Props) {
       over: href("over"),
       "far-over": href("far-over"),
     };
-    return record.jobs === 0
+    return !record || record.jobs === 0
       ? []
       : [{ ...record, family: id, label: labelOf(vocabulary.instruments, id), hrefs }];
   });

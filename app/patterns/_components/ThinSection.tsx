@@ -1,22 +1,19 @@
 import { labelOf } from "@/app/_components/labelOf";
 import { Section } from "@/app/_components/Section";
-import type { Case } from "@/lib/casebook/caseFile";
-import { enoughCases, thinPlaces } from "@/lib/patterns/thinPlaces";
+import { enoughCases, type ThinPlaces } from "@/lib/patterns/thinPlaces";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Columns.module.css";
 import { EntryLinks } from "./EntryLinks";
 
 type Props = Readonly<{
-  cases: readonly Case[];
+  places: ThinPlaces;
   vocabulary: Vocabulary;
-  family: string | undefined;
 }>;
 
 const sayCases = (count: number) => (count === 0 ? "no case" : `${count} ${count === 1 ? "case" : "cases"}`);
 
 /** Where the handbook tells of something that these jobs hardly bear out. */
-export function ThinSection({ cases, vocabulary, family }: Props) {
-  const { causes, checks, repairs } = thinPlaces(cases, vocabulary, family);
+export function ThinSection({ places: { causes, checks, repairs }, vocabulary }: Props) {
   const emptiestFirst = [...causes].sort((a, b) => a.cases - b.cases);
   return (
     <Section

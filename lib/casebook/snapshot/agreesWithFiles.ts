@@ -30,7 +30,8 @@ export function agreesWithFiles(
     .every(([file, entry]) => {
       const kase = readUnchanged(entry, folder, file, vocabulary);
       return (
-        kase === "changed" || (kase === "at fault" ? !isSameVocabulary : isDeepStrictEqual(kase, entry.case))
+        kase === "changed" ||
+        (kase === "at fault" ? !isSameVocabulary : isDeepStrictEqual(kase, entry.case.value))
       );
     });
 }

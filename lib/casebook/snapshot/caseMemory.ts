@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import type { Vocabulary } from "../../vocabulary/vocabulary";
 import type { Case } from "../caseFile";
 import { findCaseFaults } from "../findCaseFaults";
+import { type KeptCase, keepCase } from "../keptCase";
 import { agreesWithFiles } from "./agreesWithFiles";
 import { formatStamp } from "./formatStamp";
 import { readSnapshot } from "./readSnapshot";
@@ -14,9 +15,9 @@ import { writeSnapshot } from "./writeSnapshot";
 /** What is known of case files from an earlier loading, and what of this one is worth knowing at the next. */
 export type CaseMemory = Readonly<{
   /** The case of a file that has not been touched since, by its status alone; undefined where it has to be read. */
-  recallUntouched: (file: string, status: FileStatus) => Case | undefined;
+  recallUntouched: (file: string, status: FileStatus) => KeptCase | undefined;
   /** The case of a file that was touched but still has the same bytes; undefined where it has to be parsed. */
-  recallSame: (file: string, status: FileStatus, bytes: Uint8Array) => Case | undefined;
+  recallSame: (file: string, status: FileStatus, bytes: Uint8Array) => KeptCase | undefined;
   /** Takes note of a case that was parsed. */
   learn: (file: string, status: FileStatus, bytes: Uint8Array, kase: Case) => void;
   /** The SHA-256 of a file that was recalled or learned; undefined for one whose case a snapshot cannot hold. */
@@ -46,33 +47,34 @@ export function openCaseMemory(place: SnapshotPlace, folder: string, vocabulary:
   const trustedBeforeMs = (snapshot?.head.takenMs ?? 0) - clockGrainMs;
   const entries = new Map<string, SnapshotEntry>();
   let parsed = 0;
-  const recall = (file: string, status: FileStatus, entry: SnapshotEntry) => {
-    if (!isSameVocabulary && findCaseFaults(entry.case, vocabulary).length > 0) return undefined;
-    entries.set(file, { ...entry, status: statusOf(status) });
-    return entry.case;
+  const recall = (file: string, entry: SnapshotEntry) => {
+    if (!isSameVocabulary && findCaseFaults(entry.case.value, vocabulary).length > 0) return undefined;
+    entries.set(file, entry);
+    return entry;
   };
   return {
     recallUntouched: (file, status) => {
       const entry = snapshot?.entries.get(file);
       if (entry === undefined || !isSameStatus(status, entry.status)) return undefined;
       if (Math.max(status.mtimeMs, status.ctimeMs) >= trustedBeforeMs) return undefined;
-      return recall(file, status, entry);
+      return recall(file, entry);
     },
     recallSame: (file, status, bytes) => {
       const entry = snapshot?.entries.get(file);
       if (entry === undefined || entry.status.size !== bytes.length) return undefined;
-      return entry.hash === digestOf(bytes) ? recall(file, status, entry) : undefined;
+      if (entry.hash !== digestOf(bytes)) return undefined;
+      return recall(file, { ...entry, status: statusOf(status) });
     },
     learn: (file, status, bytes, kase) => {
       parsed += 1;
       if (survivesJson(kase))
-        entries.set(file, { case: kase, status: statusOf(status), hash: digestOf(bytes) });
+        entries.set(file, { ...keepCase(kase), status: statusOf(status), hash: digestOf(bytes) });
     },
     hashOf: (file) => entries.get(file)?.hash,
     former: () => {
       const left = new Map<string, Case>();
       for (const [file, { hash, case: kase }] of snapshot?.entries ?? []) {
-        if (entries.get(file)?.hash !== hash) left.set(hash, kase);
+        if (entries.get(file)?.hash !== hash) left.set(hash, kase.value);
       }
       return left;
     },

@@ -3,7 +3,7 @@ import { z } from "zod";
 import { caseFieldsSchema } from "../caseFile";
 
 /** Raise it when a snapshot is laid out otherwise, or when a case file comes to mean something else than before. */
-const format = 1;
+const format = 2;
 
 /**
  * Tells whether two versions of Benchlore read case files alike, as far as that shows: the format's number and the schema.

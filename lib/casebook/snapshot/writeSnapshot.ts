@@ -7,8 +7,8 @@ import type { SnapshotPlace } from "./snapshotPlace";
 const batchLength = 4_000_000;
 
 /**
- * Writes a snapshot: a line of JSON for its head, one a case, and last a seal with their number and SHA-256, without which
- * it counts for nothing. Where it cannot be written nothing is said: the next start takes longer, that is all.
+ * Writes a snapshot: a line of JSON for its head, two a case (what is known of its file; the case), and last a seal with their
+ * number and SHA-256, without which it counts for nothing. Where it cannot be written nothing is said: the next start takes longer, that is all.
  *
  * @returns whether it was written
  */
@@ -42,8 +42,9 @@ export function writeSnapshot(
 
 function* linesOf(head: SnapshotHead, entries: ReadonlyMap<string, SnapshotEntry>): Generator<string> {
   yield JSON.stringify(head);
-  for (const [file, { case: kase, status, hash }] of entries) {
+  for (const [file, { id, isPhotographed, case: kase, status, hash }] of entries) {
     const { size, mtimeMs, ctimeMs } = status;
-    yield JSON.stringify([file, size, mtimeMs, ctimeMs, hash, kase]);
+    yield JSON.stringify([file, size, mtimeMs, ctimeMs, hash, id, isPhotographed]);
+    yield JSON.stringify(kase.value);
   }
 }

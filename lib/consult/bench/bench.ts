@@ -1,4 +1,5 @@
 import type { Case } from "../../casebook/caseFile";
+import { partOf } from "../../casebook/lateMap";
 import type { Casebook } from "../../casebook/loadCasebook";
 import type { WordModel } from "../../diagnosis/wordModel";
 import { buildReader, type Reader } from "../../reading/reader";
@@ -47,17 +48,18 @@ export function buildBench(
   casebook: Casebook,
   { indexText, learn }: BenchParts = builtAnew,
 ): Bench {
-  const all = [...casebook.cases.values()];
   const reader = buildReader(vocabulary);
   const learned = learn(casebook, { vocabulary, reader });
   const text = indexText(casebook, vocabulary);
   const rowTexts = makeRowTexts();
   numberTexts(rowTexts, learned.table, text.words);
+  // The table holds all finished cases and no other: none has to be looked at to be told from the open ones.
+  const isFinishedCase = (id: string) => learned.table.rowOfId.has(id);
   return {
     ...learned,
     vocabulary,
-    cases: byId(all.filter(isFinished)),
-    open: byId(all.filter((kase) => !isFinished(kase))),
+    cases: partOf(casebook.cases, isFinishedCase),
+    open: partOf(casebook.cases, (id) => !isFinishedCase(id)),
     reader,
     pairs: pairModelOf(vocabulary, learned.model.causes, reader.words),
     text,
@@ -93,5 +95,3 @@ export function takeInCase(bench: Bench, kase: Case): Bench {
   }
   return bench;
 }
-
-const byId = (cases: readonly Case[]) => new Map(cases.map((kase) => [kase.id, kase]));

@@ -10,7 +10,7 @@ import { buildTextIndex, type TextIndex } from "../../text/textIndex";
 import type { Vocabulary } from "../../vocabulary/vocabulary";
 
 /** Raise it when the packed index is laid out otherwise. */
-const format = 1;
+const format = 2;
 
 /**
  * Gives the text index of a casebook: out of the snapshot of an earlier start as far as its cases are the same, built where

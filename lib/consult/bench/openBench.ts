@@ -36,7 +36,10 @@ export function openBench(environment: Readonly<Record<string, string | undefine
     problems: [
       ...problems,
       ...casebook.problems,
-      ...findMissingPhotos(casebook.cases.values(), folders),
+      ...findMissingPhotos(
+        casebook.photographed.flatMap((id) => casebook.cases.get(id) ?? []),
+        folders,
+      ),
       ...readSettings(folders.content).problems,
       ...loadDeclinedWords(folders.content).problems,
     ],

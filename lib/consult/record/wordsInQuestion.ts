@@ -1,4 +1,5 @@
 import type { Case } from "../../casebook/caseFile";
+import { whileUnchanged } from "../../casebook/whileUnchanged";
 import type { FrequencyWord } from "../../diagnosis/frequencyRange";
 import type { Vocabulary } from "../../vocabulary/vocabulary";
 import { type JudgedTell, judgeTells } from "./judgeTells";
@@ -26,3 +27,6 @@ export function wordsInQuestion(cases: Iterable<Case>, vocabulary: Vocabulary): 
     told: all.length,
   };
 }
+
+/** The same of all cases of a casebook, remembered until one is put in. */
+export const wordsOfCasebook = whileUnchanged(wordsInQuestion);

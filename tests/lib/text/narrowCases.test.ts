@@ -1,8 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Case } from "@/lib/casebook/caseFile";
+import { newestFirst } from "@/lib/casebook/newestFirst";
+import { putCase } from "@/lib/casebook/putCase";
 import type { FacetChoice } from "@/lib/text/facets";
-import { narrowCases } from "@/lib/text/narrowCases";
+import { narrowCasebook, narrowCases } from "@/lib/text/narrowCases";
 import { makeCase } from "@/tests/fixtures/makeCase";
 import { smallVocabulary } from "@/tests/fixtures/smallVocabulary";
 import { plainCounts, plainMatches } from "./plainFacets";
@@ -51,6 +53,19 @@ describe("narrowing and counting in one pass", () => {
         expect(Object.entries(facets).map(([name, counts]) => [name, [...counts]])).toEqual(
           plainCounts(cases, choice),
         );
+      }),
+    );
+  });
+
+  it("does the same for a whole casebook, and sees at once what is put in", () => {
+    fc.assert(
+      fc.property(fc.array(anyCase, { maxLength: 12 }), anyCase, anyChoice, (cases, late, choice) => {
+        const book = { cases: new Map(cases.map((kase) => [kase.id, kase])), problems: [] };
+        for (let round = 1; round <= 2; round += 1) {
+          const asked = narrowCases(newestFirst(book), choice, way);
+          expect(narrowCasebook(book, choice, smallVocabulary)).toEqual(asked);
+          putCase(book, late);
+        }
       }),
     );
   });

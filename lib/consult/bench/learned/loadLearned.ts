@@ -1,4 +1,5 @@
 import type { Case } from "../../../casebook/caseFile";
+import { partOf } from "../../../casebook/lateMap";
 import type { Casebook } from "../../../casebook/loadCasebook";
 import { readSealed, writeSealed } from "../../../casebook/snapshot/sealedFile";
 import type { SnapshotPlace } from "../../../casebook/snapshot/snapshotPlace";
@@ -11,7 +12,7 @@ import { tellSamples } from "./tellSamples";
 import { unpackLearned } from "./unpackLearned";
 
 /** Raise it when what was learned is laid out otherwise, or when a lesson comes to mean something else. */
-const format = 1;
+const format = 2;
 
 /** Learns all finished cases of a casebook, the handbook first. */
 export function learnCasebook({ cases }: Casebook, teaching: Teaching): Learned {
@@ -67,7 +68,7 @@ function recall(
     if (tellSamples(marks.keys(), caseOf, teaching, handbook) !== told) return undefined;
     const isSame = (id: string) => marks.has(id) && hashes?.get(id) === marks.get(id);
     const stale = [...marks.keys()].filter((id) => !isSame(id));
-    const fresh = [...cases.values()].filter((kase) => isFinished(kase) && !isSame(kase.id));
+    const fresh = [...partOf(cases, (id) => !isSame(id)).values()].filter(isFinished);
     if (Math.max(stale.length, fresh.length) >= mostChanged) return undefined;
     const learned = takeUp(handbook);
     for (const id of stale) {

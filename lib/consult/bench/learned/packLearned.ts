@@ -17,12 +17,8 @@ export function packLearned(
 ): Uint8Array {
   const { ids, dates, columns } = layTable(table);
   const { terms, starts, rows, counts, sizes } = spoken.lessons();
-  return packArrays({ marks: [...marks], told, ids, dates, terms, repairs: [...repairs] }, [
-    starts,
-    rows,
-    counts,
-    sizes,
-    ...model.lessons(),
-    ...columns,
-  ]);
+  return packArrays(
+    { marks: ids.map((id) => marks.get(id) ?? ""), told, ids, dates, terms, repairs: [...repairs] },
+    [starts, rows, counts, sizes, ...model.lessons(), ...columns],
+  );
 }

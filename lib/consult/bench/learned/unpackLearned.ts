@@ -17,7 +17,8 @@ const recordSchema = z.object({
   counts: z.array(countSchema),
 });
 const headSchema = z.object({
-  marks: z.array(z.tuple([z.string(), z.string()])),
+  /** In the order of the ids. */
+  marks: z.array(z.string()),
   told: z.string(),
   ids: z.array(z.string()),
   dates: z.array(z.string()),
@@ -57,7 +58,7 @@ export function unpackLearned(bytes: Uint8Array, vocabulary: Vocabulary): Unpack
     });
     return { model: handbook, table, spoken, repairs: new Map(repairs) };
   };
-  return { marks: new Map(marks), told, takeUp };
+  return { marks: new Map(ids.map((id, row) => [id, marks[row] ?? ""])), told, takeUp };
 }
 
 function mustBe<Kind extends PackedArray>(

@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { mkdirSync, readdirSync, readFileSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import type { Case } from "@/lib/casebook/caseFile";
 import { loadCasebook } from "@/lib/casebook/loadCasebook";
 import { formatStamp } from "@/lib/casebook/snapshot/formatStamp";
@@ -43,12 +43,17 @@ function snapshotOf({ path }: Shop): Snapshot {
   return snapshot;
 }
 
+/** All entries with their cases parsed. */
+const plainly = ({ entries }: Pick<Snapshot, "entries">) =>
+  [...entries].map(([file, { case: kase, ...rest }]) => [file, { ...rest, case: kase.value }]);
+
 /** Writes into the snapshot, soundly sealed, that cases have other titles than their files say. */
 function forge(shop: Shop, isForged: (at: number) => boolean, takenMs = later()) {
   const { head, entries } = snapshotOf(shop);
   const forged = [...entries].map(([file, entry], at) => {
-    const kase: Case = isForged(at) ? { ...entry.case, title: "Out of the snapshot" } : entry.case;
-    return [file, { ...entry, case: kase }] as const;
+    const kase = entry.case.value;
+    const value: Case = isForged(at) ? { ...kase, title: "Out of the snapshot" } : kase;
+    return [file, { ...entry, case: { value } }] as const;
   });
   writeSnapshot(
     { path: shop.path, nowMs: 0, mark: "b", worthWriting: 0 },
@@ -85,6 +90,24 @@ describe("a casebook loaded with a snapshot", () => {
     expect(titleOf(shop, unsampled + 2)).toBe("Third valve hangs when warm");
   });
 
+  it("makes a case out of the snapshot only when somebody asks for it", () => {
+    const shop = shopOf();
+    shop.load();
+    const parse = vi.spyOn(JSON, "parse");
+    const casesMade = () => parse.mock.calls.filter(([text]) => text.startsWith('{"id":')).length;
+    try {
+      const { cases } = shop.load();
+      expect([...cases.keys()]).toHaveLength(260);
+      const samples = casesMade();
+      expect(samples).toBeLessThan(30);
+      for (let asked = 1; asked <= 2; asked += 1) cases.get(idOf(unsampled + 1));
+      expect(casesMade()).toBe(samples + 1);
+    } finally {
+      parse.mockRestore();
+    }
+    expect([...shop.load().cases]).toStrictEqual([...shop.plain().cases]);
+  });
+
   it("does not parse a file that was touched but has the same bytes, as after a copy of the folder", () => {
     const shop = shopOf();
     shop.load();
@@ -108,7 +131,10 @@ describe("a casebook loaded with a snapshot", () => {
     const { head, entries } = snapshotOf(shop);
     const stale = [...entries].map(([file, entry], at) =>
       at === unsampled
-        ? ([file, { ...entry, hash: "of other bytes", case: { ...entry.case, title: "Stale" } }] as const)
+        ? ([
+            file,
+            { ...entry, hash: "of other bytes", case: { value: { ...entry.case.value, title: "Stale" } } },
+          ] as const)
         : ([file, entry] as const),
     );
     const write = (takenMs: number) =>
@@ -186,7 +212,7 @@ describe("a snapshot", () => {
     shop.load();
     forge(shop, () => true);
     expect([...shop.load().cases]).toStrictEqual([...shop.plain().cases]);
-    expect(snapshotOf(shop).entries.get("24-001.md")?.case.title).toBe("Third valve hangs when warm");
+    expect(snapshotOf(shop).entries.get("24-001.md")?.case.value.title).toBe("Third valve hangs when warm");
   });
 
   it("is thrown away where a file of which it has a case is now at fault by the same vocabulary", () => {
@@ -227,7 +253,7 @@ describe("a snapshot", () => {
     const small = new Map([...entries].slice(0, 3));
     writeSnapshot({ path: shop.path, nowMs: 0, mark: "b", worthWriting: 0 }, head, small);
     const sound = readFileSync(shop.path);
-    expect(snapshotOf(shop).entries).toStrictEqual(small);
+    expect(plainly(snapshotOf(shop))).toStrictEqual(plainly({ entries: small }));
     const isTrusted = (bytes: Uint8Array) => {
       writeFileSync(shop.path, bytes);
       return readSnapshot(shop.path, formatStamp()) !== undefined;
@@ -274,11 +300,11 @@ describe("a snapshot", () => {
     shop.load();
     const { head, entries } = snapshotOf(shop);
     const long = [...entries].slice(0, 40).map(([file, entry], at) => {
-      const kase: Case = { ...entry.case, story: "Größe ½ ".repeat(at * 4000) };
-      return [file, { ...entry, case: kase }] as const;
+      const value: Case = { ...entry.case.value, story: "Größe ½ ".repeat(at * 4000) };
+      return [file, { ...entry, case: { value } }] as const;
     });
     writeSnapshot({ path: shop.path, nowMs: 0, mark: "b", worthWriting: 0 }, head, new Map(long));
     expect(statSync(shop.path).size).toBeGreaterThan(20_000_000);
-    expect(snapshotOf(shop).entries).toStrictEqual(new Map(long));
+    expect(plainly(snapshotOf(shop))).toStrictEqual(plainly({ entries: new Map(long) }));
   });
 });
