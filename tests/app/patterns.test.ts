@@ -141,6 +141,23 @@ describe("Patterns", () => {
   });
 });
 
+describe("A handbook page with many cases", () => {
+  it.each(["checks/valve-travel", "repairs/replace-pad"])(
+    "shows the newest and leads to as many in the casebook as it says: %s",
+    async (entry) => {
+      const page = await open(`/handbook/${entry}`, { javaScriptEnabled: false });
+      const all = page.getByRole("link", { name: /^All \d+ in the casebook$/ });
+      const listed = await page.locator("article h3").count();
+      const count = Number(/\d+/.exec((await all.textContent()) ?? "")?.[0]);
+      expect(listed).toBe(Math.min(count, 24));
+      await all.click();
+      await page.waitForURL(/\/casebook\?(check|repair)=/);
+      expect(await page.getByRole("status").first().textContent()).toBe(`${count} of 189 cases`);
+      await page.context().close();
+    },
+  );
+});
+
 /** Nine jobs in which the oil had been right although it was dry: "never" by the handbook. */
 const dryJob = (number: number) => `---
 id: 25-9${number}

@@ -54,7 +54,10 @@ describe("the score of a stated confidence", () => {
       fc.property(chance, chance, (belief, stated) => {
         const expected = (sure: number) =>
           belief * score({ a: sure }, ["a"]) +
-          others.reduce((sum, other) => sum + ((1 - belief) / others.length) * score({ a: sure }, [other]), 0);
+          others.reduce(
+            (sum, other) => sum + ((1 - belief) / others.length) * score({ a: sure }, [other]),
+            0,
+          );
         expect(expected(belief)).toBeLessThanOrEqual(expected(stated) + 1e-12);
       }),
     );
