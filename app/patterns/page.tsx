@@ -93,7 +93,11 @@ export default async function PatternsPage({
               />
               <QuoteSection query={query} cases={kept} vocabulary={vocabulary} />
               <HarmSection query={query} cases={kept} vocabulary={vocabulary} />
-              <LessonTried cases={kept} standings={lessonStandings(casebook.cases.values())} />
+              <LessonTried
+                cases={kept}
+                standings={lessonStandings(casebook.cases.values())}
+                none="No later job has tried a lesson yet. Whoever closes a sheet is asked whether the lessons of like jobs held."
+              />
             </>
           )}
           <NewsSection

@@ -1,6 +1,7 @@
 import { labelOf } from "@/app/_components/labelOf";
 import { Section } from "@/app/_components/Section";
 import type { Case } from "@/lib/casebook/caseFile";
+import { loneJobs } from "@/lib/patterns/loneJobs";
 import { enoughCases, thinPlaces } from "@/lib/patterns/thinPlaces";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Columns.module.css";
@@ -14,7 +15,7 @@ type Props = Readonly<{
 
 const sayCases = (count: number) => (count === 0 ? "no case" : `${count} ${count === 1 ? "case" : "cases"}`);
 
-/** Where the handbook tells of something that these jobs hardly bear out. */
+/** Where the handbook tells of something that these jobs hardly bear out, and where a job has none like it. */
 export function ThinSection({ cases, vocabulary, family }: Props) {
   const { causes, checks, repairs } = thinPlaces(cases, vocabulary, family);
   const emptiestFirst = [...causes].sort((a, b) => a.cases - b.cases);
@@ -48,6 +49,15 @@ export function ThinSection({ cases, vocabulary, family }: Props) {
           entries={repairs.map((id) => ({
             href: `/handbook/repairs/${id}`,
             label: labelOf(vocabulary.repairs, id),
+          }))}
+        />
+        <EntryLinks
+          title="Complaints without a like job"
+          none="Every job has another that showed two of the same findings."
+          entries={loneJobs(cases, vocabulary).map(({ id, instrument, complaint }) => ({
+            href: `/casebook/${id}`,
+            label: complaint,
+            aside: labelOf(vocabulary.instruments, instrument),
           }))}
         />
       </div>
