@@ -115,6 +115,17 @@ describe("Patterns", () => {
     await page.context().close();
   });
 
+  it("tells which lessons held in later jobs, those that failed first, and which complaints have no like job", async () => {
+    const page = await open("/patterns", { javaScriptEnabled: false });
+    const tried = page.getByRole("region", { name: "Lessons put to the test" }).getByRole("listitem");
+    expect(await tried.first().textContent()).toMatch(/^Go round every joint.*Held in 0 of 1 later job/);
+    expect(await tried.last().textContent()).toContain("Held in 1 of 1 later job");
+    const alone = page.locator("#thin div", { hasText: /^Complaints without a like job/ });
+    await alone.getByRole("link").first().click();
+    await page.waitForURL(/\/casebook\/\d\d-\d+$/);
+    await page.context().close();
+  });
+
   it("is narrowed by family and year without JavaScript, keeps both in the address, and says when jobs are few", async () => {
     const page = await open("/patterns?by=part", { javaScriptEnabled: false });
     await page.getByRole("combobox", { name: "Family" }).selectOption({ label: "Flutes" });
