@@ -56,8 +56,7 @@ export function ThinSection({ cases, vocabulary, family }: Props) {
           none="Every job has another that showed two of the same findings."
           entries={loneJobs(cases, vocabulary).map(({ id, instrument, complaint }) => ({
             href: `/casebook/${id}`,
-            label: complaint,
-            aside: labelOf(vocabulary.instruments, instrument),
+            label: `${labelOf(vocabulary.instruments, instrument)}: ${complaint}`,
           }))}
         />
       </div>
