@@ -158,7 +158,10 @@ describe("A handbook page with many cases", () => {
     async (entry) => {
       const page = await open(`/handbook/${entry}`, { javaScriptEnabled: false });
       const all = page.getByRole("link", { name: /^All \d+ in the casebook$/ });
-      const listed = await page.locator("article h3").count();
+      const listed = await page
+        .getByRole("region", { name: /^Cases in which/ })
+        .locator("article h3")
+        .count();
       const count = Number(/\d+/.exec((await all.textContent()) ?? "")?.[0]);
       expect(listed).toBe(Math.min(count, 24));
       await all.click();
