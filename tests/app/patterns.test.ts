@@ -166,7 +166,7 @@ describe("A handbook page with many cases", () => {
       expect(listed).toBe(Math.min(count, 24));
       await all.click();
       await page.waitForURL(/\/casebook\?(check|repair)=/);
-      expect(await page.getByRole("status").first().textContent()).toBe(`${count} of 189 cases`);
+      expect(await page.getByRole("status").first().textContent()).toBe(`${count} of 193 cases`);
       await page.context().close();
     },
   );
