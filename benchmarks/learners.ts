@@ -29,7 +29,7 @@ export function* writeLearners(
         said: [{ cause: random.pick(causes), sure }],
         verdict: isRight ? "right" : "missed",
         // As many digits as are kept of a real one.
-        score: Number((isRight ? 2 * (1 - sure) ** 2 : sure ** 2 + 1).toFixed(4)),
+        score: Number((isRight ? (1 - sure) ** 2 : sure ** 2 + 1).toFixed(4)),
         checks: random.whole(1, 8),
         minutes: random.whole(2, 41),
         atStake: random.whole(0, 3),

@@ -3,6 +3,7 @@ import { newestFirst } from "@/lib/casebook/newestFirst";
 import { wordsInQuestion } from "@/lib/consult/record/wordsInQuestion";
 import { commonestRoots } from "@/lib/patterns/commonestRoots";
 import { harmRates } from "@/lib/patterns/harmRates";
+import { loneJobs } from "@/lib/patterns/loneJobs";
 import { newSince } from "@/lib/patterns/newSince";
 import { quoteRecord } from "@/lib/patterns/quoteRecord";
 import { thinPlaces } from "@/lib/patterns/thinPlaces";
@@ -29,6 +30,7 @@ export function benchPatterns(casebook: Casebook, vocabulary: Vocabulary): Resul
         harmRates(cases);
         newSince(cases, since);
         thinPlaces(cases, vocabulary, undefined);
+        loneJobs(cases, vocabulary);
       }),
     },
     {

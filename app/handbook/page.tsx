@@ -5,16 +5,17 @@ import { groupWord } from "@/app/_components/groupWord";
 import { RiskMark } from "@/app/_components/RiskMark";
 import { Section } from "@/app/_components/Section";
 import { getShop } from "@/app/_data/shop";
+import { newestFirst } from "@/lib/casebook/newestFirst";
+import { narrowCases } from "@/lib/text/narrowCases";
 import { appliesTo } from "@/lib/vocabulary/appliesTo";
 import { listFamilies } from "@/lib/vocabulary/listFamilies";
-import { casesWithCause, casesWithRepair } from "./_components/casesWith";
 import { EntryList } from "./_components/EntryList";
 import styles from "./page.module.css";
 
 export const metadata: Metadata = { title: "Handbook" };
 
 const riskClasses = [0, 1, 2, 3, 4];
-const sayCases = (count: number) => (count === 0 ? "" : `${count} ${count === 1 ? "case" : "cases"}`);
+const sayCases = (count = 0) => (count === 0 ? "" : `${count} ${count === 1 ? "case" : "cases"}`);
 
 /** The handbook's contents: causes by what they come of, checks and repairs by what they put at stake, cautions; whole or for one family. */
 export default async function HandbookPage({
@@ -30,6 +31,7 @@ export default async function HandbookPage({
   const checks = [...vocabulary.checks.values()].filter(serves);
   const repairs = [...vocabulary.repairs.values()].filter(serves);
   const cautions = [...vocabulary.cautions.values()];
+  const { facets: met } = narrowCases(newestFirst(casebook), {}, { caseOf: (kase) => kase, vocabulary });
   const parts = [
     { id: "causes", label: "Causes", count: causes.length },
     { id: "checks", label: "Checks", count: checks.length },
@@ -75,7 +77,7 @@ export default async function HandbookPage({
                 .map(({ id, label }) => ({
                   href: `/handbook/causes/${id}`,
                   label,
-                  aside: sayCases(casesWithCause(casebook, id).length),
+                  aside: sayCases(met.cause.get(id)),
                 }))}
             />
           ))}
@@ -109,7 +111,7 @@ export default async function HandbookPage({
                 .map(({ id, label }) => ({
                   href: `/handbook/repairs/${id}`,
                   label,
-                  aside: sayCases(casesWithRepair(casebook, id).length),
+                  aside: sayCases(met.repair.get(id)),
                 }))}
             />
           ))}

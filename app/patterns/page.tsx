@@ -88,11 +88,17 @@ export default async function PatternsPage({
               <ParetoSection query={query} cases={kept} counts={patterns.counts} vocabulary={vocabulary} />
               <QuoteSection query={query} patterns={patterns} vocabulary={vocabulary} />
               <HarmSection query={query} rates={patterns.harms} vocabulary={vocabulary} />
-              <LessonTried cases={kept} standings={lessonStandings(casebook.cases.values())} />
+              <LessonTried
+                cases={kept}
+                standings={lessonStandings(casebook.cases.values())}
+                none="No later job has tried a lesson yet. Whoever closes a sheet is asked whether the lessons of like jobs held."
+              />
             </>
           )}
           <NewsSection news={patterns.news} vocabulary={vocabulary} since={since} />
-          {kept.length > 0 ? <ThinSection places={patterns.thin} vocabulary={vocabulary} /> : null}
+          {kept.length > 0 ? (
+            <ThinSection places={patterns.thin} lone={patterns.lone} vocabulary={vocabulary} />
+          ) : null}
         </>
       )}
     </main>

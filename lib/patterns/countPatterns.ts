@@ -4,6 +4,7 @@ import { type FacetCounts, narrowCases } from "../text/narrowCases";
 import { familyOf } from "../vocabulary/familyOf";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { type HarmRate, harmRates } from "./harmRates";
+import { loneJobs } from "./loneJobs";
 import { type News, newSince } from "./newSince";
 import { type QuoteRecord, quoteRecord } from "./quoteRecord";
 import { type ThinPlaces, thinPlaces } from "./thinPlaces";
@@ -17,6 +18,8 @@ export type Patterns = Readonly<{
   quotesByFamily: ReadonlyMap<string, QuoteRecord>;
   harms: readonly HarmRate[];
   thin: ThinPlaces;
+  /** Jobs without a neighbour. */
+  lone: readonly Case[];
   /** Of the family's cases, whatever their year. */
   news: News;
 }>;
@@ -42,6 +45,7 @@ export const countPatterns = whileUnchanged(
       ),
       harms: harmRates(cases),
       thin: thinPlaces(cases, vocabulary, family),
+      lone: loneJobs(cases, vocabulary),
       news: newSince(ofFamily, since),
     };
   },

@@ -7,6 +7,7 @@ import { rootCauses } from "../casebook/rootCauses";
 import { isCheckStep, isRepairStep } from "../casebook/step";
 import { familyOf } from "../vocabulary/familyOf";
 import type { Vocabulary } from "../vocabulary/vocabulary";
+import { checksOfPath } from "./checksOfPath";
 import { rememberWords } from "./rememberWords";
 
 /** The ways in which the casebook can be narrowed down. */
@@ -23,6 +24,8 @@ export const facetNames = [
   "kind",
   "fault",
   "harm",
+  "check",
+  "repair",
 ] as const;
 export type FacetName = (typeof facetNames)[number];
 
@@ -40,6 +43,8 @@ export const eachFacet = <Value>(make: (name: FacetName) => Value): Readonly<Rec
   kind: make("kind"),
   fault: make("fault"),
   harm: make("harm"),
+  check: make("check"),
+  repair: make("repair"),
 });
 
 const chosen = z.string().max(80).optional().catch(undefined);
@@ -54,7 +59,8 @@ const partsOf = (written: readonly (string | undefined)[]) => [
 ];
 
 /**
- * Facet values of one case; a case can have several parts and causes. `cause` is whatever was found, in any role; `root`,
+ * Facet values of one case; a case can have several of most. `cause` is whatever was found, in any role; `check` and `repair`
+ * whatever was made and done; `root`,
  * `kind` (the groups of its root causes), `fault` (their parts), `quote` and `harm` (repairs that did harm) are of finished jobs only.
  */
 export function facetValues(
@@ -78,5 +84,7 @@ export function facetValues(
     kind: [...new Set(roots.flatMap(({ cause }) => vocabulary.causes.get(cause)?.group ?? []))],
     fault: partsOf(roots.map(({ part }) => part)),
     harm: isOpen ? [] : harmfulRepairs(kase),
+    check: checksOfPath(kase.path, vocabulary),
+    repair: [...new Set(kase.path.flatMap((step) => (isRepairStep(step) ? step.repair : [])))],
   };
 }

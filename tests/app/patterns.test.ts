@@ -115,6 +115,17 @@ describe("Patterns", () => {
     await page.context().close();
   });
 
+  it("tells which lessons held in later jobs, those that failed first, and which complaints have no like job", async () => {
+    const page = await open("/patterns", { javaScriptEnabled: false });
+    const tried = page.getByRole("region", { name: "Lessons put to the test" }).getByRole("listitem");
+    expect(await tried.first().textContent()).toMatch(/^Go round every joint.*Held in 0 of 1 later job/);
+    expect(await tried.last().textContent()).toContain("Held in 1 of 1 later job");
+    const alone = page.locator("#thin div", { hasText: /^Complaints without a like job/ });
+    await alone.getByRole("link").first().click();
+    await page.waitForURL(/\/casebook\/\d\d-\d+$/);
+    await page.context().close();
+  });
+
   it("is narrowed by family and year without JavaScript, keeps both in the address, and says when jobs are few", async () => {
     const page = await open("/patterns?by=part", { javaScriptEnabled: false });
     await page.getByRole("combobox", { name: "Family" }).selectOption({ label: "Flutes" });
@@ -139,6 +150,26 @@ describe("Patterns", () => {
     expect(await page.getByRole("button", { name: "Show these" }).isVisible()).toBe(false);
     await page.context().close();
   });
+});
+
+describe("A handbook page with many cases", () => {
+  it.each(["checks/valve-travel", "repairs/replace-pad"])(
+    "shows the newest and leads to as many in the casebook as it says: %s",
+    async (entry) => {
+      const page = await open(`/handbook/${entry}`, { javaScriptEnabled: false });
+      const all = page.getByRole("link", { name: /^All \d+ in the casebook$/ });
+      const listed = await page
+        .getByRole("region", { name: /^Cases in which/ })
+        .locator("article h3")
+        .count();
+      const count = Number(/\d+/.exec((await all.textContent()) ?? "")?.[0]);
+      expect(listed).toBe(Math.min(count, 24));
+      await all.click();
+      await page.waitForURL(/\/casebook\?(check|repair)=/);
+      expect(await page.getByRole("status").first().textContent()).toBe(`${count} of 193 cases`);
+      await page.context().close();
+    },
+  );
 });
 
 /** Nine jobs in which the oil had been right although it was dry: "never" by the handbook. */

@@ -187,8 +187,8 @@ describe("Study", () => {
     const words = await wordsOfMain(page);
     expect(words).toContain("It was: Casing dented");
     expect(words).toContain(title);
-    // 70 on the right cause leaves 30: 0.3 squared twice.
-    expect(words).toContain("Score 0.18");
+    // 70 on the right cause leaves 0.3 squared, and next to nothing on each of many others.
+    expect(words).toContain("Score 0.09");
     expect(words).toContain("Look at the solder. So says the handbook.");
     expect(words).toContain("Not done on this job");
     expect(await page.locator("figure svg line[data-place='0']").count()).toBe(3);
@@ -213,6 +213,23 @@ describe("Study", () => {
     await page.getByText("No check has these words").waitFor();
     await page.getByLabel("Find a check").fill("");
     expect(await page.getByRole("link", { name: /Look at the solder/ }).count()).toBe(0);
+    await page.context().close();
+  });
+
+  it("takes along what was filled in so far when the next check is asked for", async () => {
+    const page = await open(job);
+    await page.getByLabel("Likeliest cause", { exact: true }).selectOption("casing-dented");
+    await page.getByLabel("how sure of: likeliest cause").fill("35");
+    await page.getByLabel("And check first").selectOption("look-solder");
+    for (const name of ["Valve travel", "Look at the solder"]) {
+      await page.getByLabel("Find a check").fill(name);
+      await page.getByRole("link", { name }).click();
+      await page.getByRole("heading", { name, level: 3 }).waitFor();
+    }
+    expect(await page.getByLabel("Likeliest cause", { exact: true }).inputValue()).toBe("casing-dented");
+    expect(await page.getByLabel("how sure of: likeliest cause").inputValue()).toBe("35");
+    expect(await page.getByLabel("And check first").inputValue()).toBe("look-solder");
+    expect(await wordsOfMain(page)).toContain("2 checks");
     await page.context().close();
   });
 

@@ -27,7 +27,10 @@ function judge(kase: Case, asks: readonly string[]) {
   const score = scorePath(checks);
   const causes = beliefs.at(-1)?.causes ?? [];
   const named = model.causes.map((cause, row) => ({ cause, sure: causes[row] ?? 0 }));
-  return { minutes: score.minutes + score.riskMinutes, brier: brierScore(named, rootCauses(kase)) };
+  return {
+    minutes: score.minutes + score.riskMinutes,
+    brier: brierScore(named, rootCauses(kase), model.causes),
+  };
 }
 
 /** The same numbers in the same order every time. Source: the linear congruence of Numerical Recipes, section 7.1. */

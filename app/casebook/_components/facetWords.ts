@@ -19,6 +19,8 @@ export const facetTitles: Readonly<Record<FacetName, string>> = {
   kind: "Kind of trouble",
   fault: "Part at fault",
   harm: "Harm done by",
+  check: "Check made",
+  repair: "Repair done",
 };
 
 /** The ways that stand beside the cases; the others are chosen by a link, such as one from the patterns. */
@@ -52,7 +54,10 @@ export function facetWords(vocabulary: Vocabulary, name: FacetName, value: strin
     case "quote":
       return quoteWord(value);
     case "harm":
+    case "repair":
       return labelOf(vocabulary.repairs, value);
+    case "check":
+      return labelOf(vocabulary.checks, value);
     default:
       return value;
   }

@@ -9,6 +9,9 @@ type Props = Readonly<{
   words?: readonly number[];
 }>;
 
+/** A longer table would fill pages with rows of one job each. Chosen. */
+const mostPrinted = 30;
+
 /** The figures of a plot. A table wider than the page scrolls in itself; a keyboard can get hold of it. */
 export function FigureTable({ label, head, rows, words = [] }: Props) {
   const kindOf = (column: number) => (column === 0 || words.includes(column) ? "words" : "figure");
@@ -38,6 +41,11 @@ export function FigureTable({ label, head, rows, words = [] }: Props) {
           ))}
         </tbody>
       </table>
+      {rows.length > mostPrinted ? (
+        <p className={`${styles.rest} small`}>
+          The first {mostPrinted} of {rows.length}; the screen has all.
+        </p>
+      ) : null}
     </div>
   );
 }

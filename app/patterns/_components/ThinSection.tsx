@@ -1,5 +1,6 @@
 import { labelOf } from "@/app/_components/labelOf";
 import { Section } from "@/app/_components/Section";
+import type { Case } from "@/lib/casebook/caseFile";
 import { enoughCases, type ThinPlaces } from "@/lib/patterns/thinPlaces";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Columns.module.css";
@@ -7,13 +8,15 @@ import { EntryLinks } from "./EntryLinks";
 
 type Props = Readonly<{
   places: ThinPlaces;
+  /** Jobs without a neighbour. */
+  lone: readonly Case[];
   vocabulary: Vocabulary;
 }>;
 
 const sayCases = (count: number) => (count === 0 ? "no case" : `${count} ${count === 1 ? "case" : "cases"}`);
 
-/** Where the handbook tells of something that these jobs hardly bear out. */
-export function ThinSection({ places: { causes, checks, repairs }, vocabulary }: Props) {
+/** Where the handbook tells of something that these jobs hardly bear out, and where a job has none like it. */
+export function ThinSection({ places: { causes, checks, repairs }, lone, vocabulary }: Props) {
   const emptiestFirst = [...causes].sort((a, b) => a.cases - b.cases);
   return (
     <Section
@@ -45,6 +48,14 @@ export function ThinSection({ places: { causes, checks, repairs }, vocabulary }:
           entries={repairs.map((id) => ({
             href: `/handbook/repairs/${id}`,
             label: labelOf(vocabulary.repairs, id),
+          }))}
+        />
+        <EntryLinks
+          title="Complaints without a like job"
+          none="Every job has another that showed two of the same findings."
+          entries={lone.map(({ id, instrument, complaint }) => ({
+            href: `/casebook/${id}`,
+            label: `${labelOf(vocabulary.instruments, instrument)}: ${complaint}`,
           }))}
         />
       </div>

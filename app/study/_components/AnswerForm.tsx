@@ -82,7 +82,7 @@ export function AnswerForm({ query, causes, repairs, checks, problems }: Props) 
           </div>
         ))}
         <p className="small soft">
-          How sure you are, in 100: together at most 100. What is left over stands for something else.
+          How sure you are, in 100: together at most 100. What is left over is spread over all other causes.
         </p>
         <div>
           <label htmlFor="repair">The repair you would do</label>

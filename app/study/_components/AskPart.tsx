@@ -3,6 +3,7 @@ import { RiskMark } from "@/app/_components/RiskMark";
 import { riskWord } from "@/app/_components/riskWord";
 import styles from "./AskList.module.css";
 import type { AskGroup, AskView } from "./askGroups";
+import { carryAnswer } from "./carryAnswer";
 
 const riskClasses = [0, 1, 2, 3, 4];
 
@@ -28,7 +29,7 @@ export function AskPart({ group, isOpen }: Readonly<{ group: AskGroup; isOpen: b
             {checks.map((check) => (
               <li key={check.id}>
                 {check.first === "" ? (
-                  <a className={styles.check} href={check.href}>
+                  <a className={styles.check} href={check.href} onClick={carryAnswer}>
                     <CheckWords check={check} />
                   </a>
                 ) : (

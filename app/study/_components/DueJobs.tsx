@@ -12,31 +12,39 @@ type Props = Readonly<{
 
 /** As many as one sits down to. */
 const seenAtOnce = 8;
+/** As far ahead as one plans. */
+const daysNamed = 4;
 
 /** The jobs to see again: those whose day has come, and when the next ones do. */
 export function DueJobs({ now, later }: Props) {
-  const [next] = later;
   return (
     <Section title="To see again" aside={`${now.length} today`}>
       {now.length === 0 ? (
         <p className="soft">
-          Nothing today.{" "}
-          {next ? `The next comes back on ${formatDay(next.due)}.` : "What you work through comes back here."}
+          Nothing today. {later.length === 0 ? "What you work through comes back here." : ""}
         </p>
       ) : null}
       <Rows jobs={now.slice(0, seenAtOnce)} />
       <More count={now.length - seenAtOnce} of="job">
         <Rows jobs={now.slice(seenAtOnce)} />
       </More>
-      {later.length > 0 ? (
-        <p className="small soft">
-          {later.length}
-          {now.length > 0 ? " more" : ""} {later.length === 1 ? "comes" : "come"} back later
-          {now.length > 0 && next ? `, the next on ${formatDay(next.due)}` : ""}.
-        </p>
-      ) : null}
+      {later.length > 0 ? <p className="small soft">Later: {sayDays(later)}.</p> : null}
     </Section>
   );
+}
+
+/** `3 on 28 November 2026, 1 on 4 December 2026, 2 after that` */
+function sayDays(later: readonly DueView[]): string {
+  const days = [...new Set(later.map(({ due }) => due))];
+  const named = days.slice(0, daysNamed).map((day) => ({
+    count: later.filter(({ due }) => due === day).length,
+    day,
+  }));
+  const rest = later.length - named.reduce((sum, { count }) => sum + count, 0);
+  return [
+    ...named.map(({ count, day }) => `${count} on ${formatDay(day)}`),
+    ...(rest > 0 ? [`${rest} after that`] : []),
+  ].join(", ");
 }
 
 const Rows = ({ jobs }: Readonly<{ jobs: readonly DueView[] }>) => (

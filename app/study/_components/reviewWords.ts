@@ -11,8 +11,8 @@ export type ReviewLine = Readonly<{ term: string; words: string; tone: "good" | 
 /** How sure one has to be to count as sure, and as leaning. Chosen, as for the words of chances. */
 const sureFrom = 0.8;
 const leaningFrom = 0.5;
-/** As good as half sure and right. */
-const goodScore = 0.5;
+/** As good as half sure and right, the rest left open. */
+const goodScore = 0.3;
 /** Within this many points the two scores are alike. Chosen. */
 const alikeScore = 0.1;
 
@@ -60,7 +60,7 @@ function sureLine({ verdict, brier, evidenceBrier }: StudyReview, named: readonl
         : "Your evidence alone was worth more";
   return {
     term: "Confidence",
-    words: `${how}, and ${outcome}. Score ${brier.toFixed(2)}: 0 is sure and right, 2 sure and wrong. ${beside}, ${evidenceBrier.toFixed(2)}.`,
+    words: `${how}, and ${outcome}. Score ${brier.toFixed(2)}: 0 is sure and right, 1 no idea, 2 sure and wrong. ${beside}, ${evidenceBrier.toFixed(2)}.`,
     tone: brier <= goodScore ? "good" : brier > evidenceBrier + alikeScore ? "bad" : "plain",
   };
 }

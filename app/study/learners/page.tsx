@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import controls from "@/app/_components/controls.module.css";
-import { labelOf } from "@/app/_components/labelOf";
 import { Section } from "@/app/_components/Section";
 import { StateNote } from "@/app/_components/StateNote";
 import { learnerShelf } from "@/app/_data/learnerShelf";
@@ -13,6 +12,7 @@ import { jobsOf } from "@/lib/study/memory/jobsOf";
 import { kindsOfCases } from "@/lib/study/memory/kindsOfCases";
 import { progressBy } from "@/lib/study/memory/progressBy";
 import { standingOf } from "@/lib/study/memory/standingOf";
+import { CauseLink } from "./_components/CauseLink";
 import { ExportLinks } from "./_components/ExportLinks";
 import { FindLearners } from "./_components/FindLearners";
 import { LearnersTable } from "./_components/LearnersTable";
@@ -95,7 +95,9 @@ export default async function LearnersPage({ searchParams }: Props) {
             {missed.length > 0 ? (
               <ProgressTable
                 kind="It was"
-                rows={progressRows(missed.slice(0, causesShown), (id) => labelOf(vocabulary.causes, id))}
+                rows={progressRows(missed.slice(0, causesShown), (id) => (
+                  <CauseLink id={id} vocabulary={vocabulary} toBuild />
+                ))}
               />
             ) : null}
           </Section>

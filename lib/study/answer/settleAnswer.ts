@@ -10,7 +10,7 @@ export type SettledAnswer =
 
 /**
  * Reads the causes that were named and how sure: whole or part hundredths that add up to at most 100. Rows left blank are
- * passed over; what is left to 100 stands for something else.
+ * passed over; what is left to 100 is spread over the other causes.
  *
  * @param isCause whether an id is one of the causes to choose from
  */

@@ -3,6 +3,7 @@ import { rootCauses } from "../../casebook/rootCauses";
 import type { Bench } from "../../consult/bench/bench";
 import { withoutCase } from "../../consult/bench/withoutCase";
 import type { Posterior } from "../../diagnosis/posterior";
+import { appliesTo } from "../../vocabulary/appliesTo";
 import { brierScore, type NamedCause } from "../answer/brierScore";
 import { judgeRepair, type RepairJudged } from "../answer/judgeRepair";
 import { type BeliefLine, beliefLines } from "./beliefLines";
@@ -53,11 +54,14 @@ export function reviewStudy(kase: Case, bench: Bench, answer: StudyAnswer): Stud
     const walk = walkStudy(kase, answer.asked, bench);
     const named = [...answer.named].sort((a, b) => b.sure - a.sure);
     const last = walk.beliefs.at(-1);
+    const possible = [...vocabulary.causes.values()]
+      .filter(({ families }) => appliesTo(vocabulary, families, kase.instrument))
+      .map(({ id }) => id);
     return {
       roots,
       verdict: verdictOn(named, roots),
-      brier: brierScore(named, roots),
-      evidenceBrier: brierScore(last ? namesOf(last, model.causes) : [], roots),
+      brier: brierScore(named, roots, possible),
+      evidenceBrier: brierScore(last ? namesOf(last, model.causes) : [], roots, possible),
       own: { checks: walk.checks, score: scorePath(walk.checks) },
       recorded: review(recordedAsks(kase, vocabulary)),
       planned: review(plannedAsks(kase, bench)),

@@ -52,6 +52,8 @@ describe("the facets of a case", () => {
       kind: [],
       fault: [],
       harm: [],
+      check: ["valve-travel"],
+      repair: ["clean-and-oil"],
     });
   });
 
@@ -105,6 +107,8 @@ describe("the counts beside the facets", () => {
       kind: { dirt: 1 },
       fault: {},
       harm: {},
+      check: { "valve-travel": 1 },
+      repair: { "clean-and-oil": 1 },
     });
   });
 

@@ -11,7 +11,7 @@ import { tellTales } from "@/lib/consult/causes/tellTales";
 import { judgeTells } from "@/lib/consult/record/judgeTells";
 import { seenFindings } from "@/lib/consult/record/seenFindings";
 import { Bearing } from "../../_components/Bearing";
-import { casesWithCause } from "../../_components/casesWith";
+import { casesWith } from "../../_components/casesWith";
 import styles from "../../_components/Entry.module.css";
 import { EntryHead } from "../../_components/EntryHead";
 import { LessonTried } from "../../_components/LessonTried";
@@ -36,7 +36,7 @@ export default async function CausePage({ params }: Props) {
   const { vocabulary, casebook, bench } = await getShop();
   const cause = vocabulary.causes.get((await params).id);
   if (!cause) notFound();
-  const cases = casesWithCause(casebook, cause.id);
+  const cases = casesWith(casebook, { cause: cause.id }, vocabulary);
   const judged = judgeTells(cause, seenFindings(cases, vocabulary).get(cause.id));
   const takenForIt = [...vocabulary.causes.values()].filter(({ mistakenFor }) =>
     mistakenFor.includes(cause.id),
@@ -119,6 +119,7 @@ export default async function CausePage({ params }: Props) {
           <Bearing
             title="Cases"
             cases={cases}
+            all={{ cause: cause.id }}
             vocabulary={vocabulary}
             say={({ causes }) =>
               causes

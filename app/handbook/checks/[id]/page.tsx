@@ -13,7 +13,7 @@ import { judgeTells } from "@/lib/consult/record/judgeTells";
 import { seenFindings } from "@/lib/consult/record/seenFindings";
 import { Bearing } from "../../_components/Bearing";
 import { Cautions } from "../../_components/Cautions";
-import { casesWithCheck } from "../../_components/casesWith";
+import { casesWith } from "../../_components/casesWith";
 import styles from "../../_components/Entry.module.css";
 import { EntryHead } from "../../_components/EntryHead";
 import { OutcomeList } from "../../_components/OutcomeList";
@@ -30,7 +30,7 @@ export default async function CheckPage({ params }: Props) {
   const { vocabulary, casebook, bench } = await getShop();
   const check = vocabulary.checks.get((await params).id);
   if (!check) notFound();
-  const cases = casesWithCheck(casebook, check);
+  const cases = casesWith(casebook, { check: check.id }, vocabulary);
   const seen = seenFindings(cases, vocabulary);
   const judged = [...vocabulary.causes.values()]
     .filter(({ findings }) => check.id in findings)
@@ -87,6 +87,7 @@ export default async function CheckPage({ params }: Props) {
           <Bearing
             title="Cases in which it was made"
             cases={cases}
+            all={{ check: check.id }}
             vocabulary={vocabulary}
             say={({ path }) =>
               [

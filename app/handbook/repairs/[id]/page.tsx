@@ -12,7 +12,7 @@ import { repairResults } from "@/lib/consult/repairs/repairResults";
 import { jeffreysInterval } from "@/lib/estimate/jeffreysInterval";
 import { Bearing } from "../../_components/Bearing";
 import { Cautions } from "../../_components/Cautions";
-import { casesWithRepair } from "../../_components/casesWith";
+import { casesWith } from "../../_components/casesWith";
 import styles from "../../_components/Entry.module.css";
 import { EntryHead } from "../../_components/EntryHead";
 
@@ -35,7 +35,7 @@ export default async function RepairPage({ params }: Props) {
   const { vocabulary, casebook } = await getShop();
   const repair = vocabulary.repairs.get((await params).id);
   if (!repair) notFound();
-  const cases = casesWithRepair(casebook, repair.id);
+  const cases = casesWith(casebook, { repair: repair.id }, vocabulary);
   const tried = cases.map((kase) => ({ kase, ...repairResults(kase, repair.id) }));
   const fixed = tried.filter(({ last }) => last === "fixed").length;
   const harmed = tried.filter(({ didHarm }) => didHarm).length;
@@ -125,6 +125,7 @@ export default async function RepairPage({ params }: Props) {
           <Bearing
             title="Cases in which it was done"
             cases={cases}
+            all={{ repair: repair.id }}
             vocabulary={vocabulary}
             say={(kase) => {
               const { last, didHarm } = repairResults(kase, repair.id);

@@ -14,6 +14,7 @@ import { dueList } from "@/lib/study/memory/dueList";
 import { jobsOf } from "@/lib/study/memory/jobsOf";
 import { kindsOfCases } from "@/lib/study/memory/kindsOfCases";
 import { progressBy } from "@/lib/study/memory/progressBy";
+import { CauseLink } from "../_components/CauseLink";
 import { ExportLinks } from "../_components/ExportLinks";
 import { ProgressTable } from "../_components/ProgressTable";
 import { progressRows } from "../_components/progressRows";
@@ -64,7 +65,9 @@ export default async function LearnerPage({ params }: Props) {
           <Section title="By cause" aside="what it was">
             <ProgressTable
               kind="It was"
-              rows={progressRows(progressBy(jobs, cause, day), (id) => labelOf(vocabulary.causes, id))}
+              rows={progressRows(progressBy(jobs, cause, day), (id) => (
+                <CauseLink id={id} vocabulary={vocabulary} />
+              ))}
             />
           </Section>
           <SessionsTable learner={learner} cases={bench.cases} vocabulary={vocabulary} />

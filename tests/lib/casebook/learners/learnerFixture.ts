@@ -9,7 +9,7 @@ name: Ada Brook
 since: 2026-03-01
 bench: by the window
 sessions:
-  - { case: 24-001, day: 2026-03-01, said: [ { cause: casing-dented, sure: 0.6 } ], verdict: right, score: 0.32, checks: 3, minutes: 10, atStake: 1, recordMinutes: 12, recordAtStake: 1, tooSoon: 0 }
+  - { case: 24-001, day: 2026-03-01, said: [ { cause: casing-dented, sure: 0.6 } ], verdict: right, score: 0.164, checks: 3, minutes: 10, atStake: 1, recordMinutes: 12, recordAtStake: 1, tooSoon: 0 }
 ---
 
 Likes to begin with the springs.

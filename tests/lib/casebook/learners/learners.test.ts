@@ -44,7 +44,7 @@ describe("a learner's file", () => {
   it.each([
     ["name: Ada Brook", 'name: ""', "ada-brook.md:3 name"],
     ["since: 2026-03-01", "since: 2026-02-31", "ada-brook.md:4 since"],
-    ["score: 0.32", "score: 3", "ada-brook.md:7 sessions.0.score"],
+    ["score: 0.164", "score: 3", "ada-brook.md:7 sessions.0.score"],
     ["verdict: right", "verdict: perhaps", "ada-brook.md:7 sessions.0.verdict"],
     ["id: ada-brook", "id: bob", "ada-brook.md:2 id"],
   ])("with '%s' made '%s' is set aside, and the place is named", (right, wrong, place) => {

@@ -35,7 +35,7 @@ describe("sessions to take along", () => {
         went: "got it",
         verdict: "right",
         said: "casing-dented 0.6; piston-bent 0.2",
-        score: "0.32",
+        score: "0.164",
         checks: "3",
         minutes: "10",
         atStakeMinutes: "1",

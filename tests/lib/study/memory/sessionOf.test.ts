@@ -22,8 +22,8 @@ describe("what is kept of a session", () => {
       day: "2026-03-01",
       said: [{ cause: "casing-dented", sure: 0.7 }],
       verdict: "right",
-      // 0.3 squared, on the right cause and on something else.
-      score: 0.18,
+      // 0.3 squared on the right cause, and what is left spread over the other 52 causes that a baritone can have: 0.09 / 52.
+      score: 0.0917,
       checks: 2,
       minutes: minutesOf(asked),
       recordMinutes: minutesOf(review.recorded.checks.map(({ check }) => check)),

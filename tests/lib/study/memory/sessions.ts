@@ -7,7 +7,7 @@ export const session = (fields: Partial<LearnerSession> = {}): LearnerSession =>
     day: "2026-03-01",
     said: [{ cause: "casing-dented", sure: 0.6 }],
     verdict: "right",
-    score: 0.32,
+    score: 0.164,
     checks: 3,
     minutes: 10,
     atStake: 1,
@@ -21,6 +21,6 @@ export const session = (fields: Partial<LearnerSession> = {}): LearnerSession =>
 export const went = {
   missed: { verdict: "missed", score: 1.2 },
   nearly: { verdict: "among them", score: 0.8 },
-  got: { verdict: "right", score: 0.32 },
+  got: { verdict: "right", score: 0.164 },
   cleanly: { verdict: "right", score: 0.08 },
 } as const;
