@@ -3,6 +3,7 @@ import { newestFirst } from "@/lib/casebook/newestFirst";
 import { putCase } from "@/lib/casebook/putCase";
 import { countPatterns } from "@/lib/patterns/countPatterns";
 import { harmRates } from "@/lib/patterns/harmRates";
+import { loneJobs } from "@/lib/patterns/loneJobs";
 import { newSince } from "@/lib/patterns/newSince";
 import { quoteRecord } from "@/lib/patterns/quoteRecord";
 import { thinPlaces } from "@/lib/patterns/thinPlaces";
@@ -42,6 +43,7 @@ describe("all patterns of a casebook", () => {
       ),
       harms: harmRates(cases),
       thin: thinPlaces(cases, smallVocabulary, family),
+      lone: loneJobs(cases, smallVocabulary),
       news: newSince(ofFamily, since),
     });
   });
