@@ -7,6 +7,7 @@ import { TypedField } from "@/app/sheets/_components/TypedField";
 import type { Case } from "@/lib/casebook/caseFile";
 import type { Answer } from "@/lib/consult/answer";
 import type { Bench } from "@/lib/consult/bench/bench";
+import type { JobInView } from "@/lib/consult/repairs/countLikeJobs";
 import { likelyPart } from "@/lib/consult/sheet/likelyPart";
 import { warnOfRepair } from "@/lib/consult/sheet/warnOfRepair";
 import type { Check } from "@/lib/vocabulary/check";
@@ -20,6 +21,7 @@ type Props = Readonly<{
   sheet: SheetVersion;
   kase: Case;
   answer: Answer;
+  job: JobInView;
   bench: Bench;
   /** `check ID` or `repair ID` that was chosen from the list; anything else counts as none. */
   what: string;
@@ -29,7 +31,7 @@ type Props = Readonly<{
 const shownFirst = 4;
 
 /** What to log next: what was chosen, the checks that would tell most, the repairs in view, or anything said in words. */
-export function LogNext({ sheet, kase, answer, bench, what }: Props) {
+export function LogNext({ sheet, kase, answer, job, bench, what }: Props) {
   const { vocabulary } = bench;
   const { checks, repairs } = vocabulary;
   const [, kind, id = ""] = /^(check|repair) ([a-z0-9-]+)$/.exec(what) ?? [];
@@ -56,7 +58,7 @@ export function LogNext({ sheet, kase, answer, bench, what }: Props) {
       sheet={sheet}
       repair={repair}
       kase={kase}
-      warning={warnOfRepair(bench, repair.id)}
+      warning={warnOfRepair(bench, repair.id, job)}
       part={likelyPart(kase, repair.parts, vocabulary)}
     />
   );
