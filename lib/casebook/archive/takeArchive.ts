@@ -15,7 +15,7 @@ import { takeArchivedPhoto } from "./takeArchivedPhoto";
 export async function takeArchive(archive: Archive, taking: ArchiveTaking): Promise<TakenFile[]> {
   for (const { read } of [...archive.photos, ...archive.cases, ...archive.lessons]) read();
   const taken: TakenFile[] = [];
-  for (const photo of archive.photos) taken.push(await takeArchivedPhoto(photo, taking));
+  for (const photo of archive.photos) taken.push(takeArchivedPhoto(photo, taking));
   for (const kase of archive.cases) taken.push(takeArchivedCase(kase, taking));
   for (const lesson of archive.lessons) taken.push(takeArchivedLesson(lesson, taking));
   return taken;
