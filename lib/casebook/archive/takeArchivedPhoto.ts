@@ -21,11 +21,13 @@ export function takeArchivedPhoto(
   { path, segments, read }: Archive["photos"][number],
   { folders, write, mark }: ArchiveTaking,
 ): TakenFile {
-  const refuse = (received: string, expected: string): TakenFile => ({
+  const leave = (state: "differs" | "refused", received: string, expected: string): TakenFile => ({
     path,
-    state: "refused",
+    state,
     problems: [{ file: path, line: 0, field: "", received, expected }],
   });
+  const refuse = (received: string, expected: string) => leave("refused", received, expected);
+  const differs = () => leave("differs", "another picture of this name in the casebook", "a name of its own");
   const bytes = read();
   const place = readPhotoPlace(segments);
   if (!place) return refuse("a picture under a name that no job can give", onItsSheet);
@@ -35,10 +37,7 @@ export function takeArchivedPhoto(
     return refuse("a picture that is not the one of its name", onItsSheet);
   const photos = join(folders.content, "photos");
   const standing = readIfThere(join(photos, ...segments));
-  if (standing)
-    return Buffer.compare(standing, bytes) === 0
-      ? { path, state: "there already" }
-      : refuse("another picture of this name in the casebook", "a name of its own");
+  if (standing) return Buffer.compare(standing, bytes) === 0 ? { path, state: "there already" } : differs();
   if (!write) return { path, state: "new" };
   try {
     // From above, each looked at, so that nothing is written where a link leads.
@@ -47,7 +46,7 @@ export function takeArchivedPhoto(
     placeNewFile(join(photos, ...segments), bytes, mark);
     return { path, state: "new" };
   } catch (error) {
-    if (codeOf(error) === "EEXIST") return refuse("another picture of this name", "a name of its own");
+    if (codeOf(error) === "EEXIST") return differs();
     const fault = diskFault(error, photos);
     if (!fault) throw error;
     return refuse(fault.received, fault.expected);
