@@ -137,10 +137,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
         <p>
           <b>On arrival</b> {kase.arrival.length > 0 ? kase.arrival.join("; ") : "nothing noted yet"}
         </p>
-        <details className="unprinted">
-          <summary className={styles.edit}>Put this right, note the state on arrival</summary>
-          <EditSheet sheet={sheet} kase={kase} vocabulary={vocabulary} />
-        </details>
+        <EditSheet sheet={sheet} kase={kase} vocabulary={vocabulary} />
         <PhotosPart sheet={sheet} kase={kase} />
       </div>
       <div className={styles.two}>
