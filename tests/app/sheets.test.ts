@@ -208,7 +208,9 @@ describe("a sheet", () => {
     const page = await openPage({ javaScriptEnabled: false });
     const id = await keepAsSheet(page);
     const openFolds = () =>
-      page.locator("details[open] > summary").evaluateAll((all) => all.map((one) => one.textContent));
+      page
+        .locator("details[open]:has(form) > summary, form details[open] > summary")
+        .evaluateAll((all) => all.map((one) => one.textContent));
     expect(await openFolds()).toEqual([]);
     await page.getByText("Put this right, note the state on arrival").click();
     await page.getByLabel("Complaint, in the customer's words").fill("");

@@ -140,6 +140,20 @@ export default async function SheetPage({ params, searchParams }: Props) {
         <EditSheet sheet={sheet} kase={kase} vocabulary={vocabulary} />
         <PhotosPart sheet={sheet} kase={kase} />
       </div>
+      <p className={`${controls.row} unprinted`}>
+        <Link className={controls.lead} href={`/sheets/${kase.id}/close`} prefetch={false}>
+          Close the job
+        </Link>
+        <Link className={controls.plain} href={`/sheets/${kase.id}/gauges`} prefetch={false}>
+          Gauges
+        </Link>
+        <Link className={controls.plain} href={`/sheets/${kase.id}/job-sheet`} prefetch={false}>
+          Job sheet
+        </Link>
+        <Link className={controls.plain} href={`/sheets/${kase.id}/report`} prefetch={false}>
+          Customer report
+        </Link>
+      </p>
       <div className={styles.two}>
         <div>
           <LogNext
@@ -171,20 +185,6 @@ export default async function SheetPage({ params, searchParams }: Props) {
           </div>
         </div>
         <aside className={styles.aside} aria-label="What it looks like">
-          <p className={`${controls.row} unprinted`}>
-            <Link className={controls.lead} href={`/sheets/${kase.id}/close`} prefetch={false}>
-              Close the job
-            </Link>
-            <Link className={controls.plain} href={`/sheets/${kase.id}/gauges`} prefetch={false}>
-              Gauges
-            </Link>
-            <Link className={controls.plain} href={`/sheets/${kase.id}/job-sheet`} prefetch={false}>
-              Job sheet
-            </Link>
-            <Link className={controls.plain} href={`/sheets/${kase.id}/report`} prefetch={false}>
-              Customer report
-            </Link>
-          </p>
           <QuotePart sheet={sheet} kase={kase} estimate={estimate} settings={settings} />
           <ProofList kase={kase} vocabulary={vocabulary} />
           <Harms harms={kase.harms} vocabulary={vocabulary} />

@@ -62,7 +62,9 @@ export function LogNext({ sheet, kase, answer, job, bench, what }: Props) {
   const likely = answer.causes
     .slice(0, 2)
     .flatMap(({ id: cause }) => vocabulary.causes.get(cause)?.repairs ?? []);
-  const inView = [...new Set(planned.length > 0 ? planned : likely)].flatMap((one) => repairs.get(one) ?? []);
+  const inView = [...new Set(planned.length > 0 ? planned : likely)]
+    .flatMap((one) => repairs.get(one) ?? [])
+    .filter((repair) => repair !== chosenRepair);
   const places = [...checks.values()].find(({ reads }) => reads === "place")?.outcomes ?? [];
   const logCheck = (check: Check, fold: Fold) => (
     <LogCheck
@@ -106,10 +108,7 @@ export function LogNext({ sheet, kase, answer, job, bench, what }: Props) {
           {planned.length > 0 ? "Repairs on the plan" : "Repairs for what is likeliest"}
         </h3>
       ) : null}
-      {inView
-        .filter((repair) => repair !== chosenRepair)
-        .slice(0, shownFirst)
-        .map((repair) => logRepair(repair, listed(repair, repair.minutes.usual)))}
+      {inView.slice(0, shownFirst).map((repair) => logRepair(repair, listed(repair, repair.minutes.usual)))}
       <h3 className={styles.group}>Anything else</h3>
       <form method="get" action={`/sheets/${kase.id}#log`} className={styles.choose}>
         <div className={fields.field}>

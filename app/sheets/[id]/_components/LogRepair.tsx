@@ -36,7 +36,8 @@ const payers = [
 
 /** A repair to be logged with its result, after what should be known before it is done. */
 export function LogRepair({ sheet, kase, repair, repairs, warning, part, fold }: Props) {
-  const wasSeen = kase.plan?.some((planned) => planned.repair === repair.id && planned.seen !== undefined);
+  const onPlan = kase.plan?.filter((planned) => planned.repair === repair.id) ?? [];
+  const wasSeen = onPlan.some(({ seen }) => seen !== undefined);
   const earlier = kase.path.flatMap((step, at) =>
     isRepairStep(step)
       ? [{ id: String(at + 1), label: `Step ${at + 1}: ${labelOf(repairs, step.repair)}` }]
@@ -47,7 +48,8 @@ export function LogRepair({ sheet, kase, repair, repairs, warning, part, fold }:
       {warning ? <WarningRow warning={warning} /> : null}
       {repair.risk >= forceful && !wasSeen ? (
         <p className="small">
-          What goes before it is not kept as seen yet: put it on the <Link href="#plan">plan</Link> first.
+          What goes before it is not kept as seen yet: {onPlan.length > 0 ? "tick it off" : "put it"} on the{" "}
+          <Link href="#plan">plan</Link> first.
         </p>
       ) : null}
       <input type="hidden" name="step.0.what" value={`repair ${repair.id}`} />
