@@ -11,7 +11,8 @@ import type { Archive } from "./openArchive";
 import { readIfThere } from "./readIfThere";
 
 /** What to do about a photo that was not made here. */
-const onItsSheet = "the photo on its job's sheet, where it is made anew without position and camera";
+const onItsSheet =
+  "a photo as it is kept here: add it on its job's sheet, and position and camera are taken out";
 
 /**
  * Takes one photo of an archive in, to the byte, where it is as `preparePhoto` made it: under a name of its content, the

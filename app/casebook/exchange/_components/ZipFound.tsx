@@ -89,6 +89,12 @@ export function ZipFound({ found: { name, hash, written, report } }: Readonly<{ 
   );
 }
 
+/** Line and field of a fault: `cases/a.md:6 instrument` is line 6, instrument. */
+function placeIn(path: string, where: string): string {
+  const [, line, field = ""] = /^(?::(\d+))? ?(.*)$/.exec(where.slice(path.length)) ?? [];
+  return [line === undefined ? "" : `line ${line}`, field].filter(Boolean).join(", ");
+}
+
 function Refused({ files }: Readonly<{ files: readonly LeftFile[] }>) {
   return (
     <>
@@ -97,7 +103,7 @@ function Refused({ files }: Readonly<{ files: readonly LeftFile[] }>) {
           <li key={`${where} ${found}`}>
             <b>{path}</b>
             <span>
-              {where === path ? "F" : `${where.slice(path.length + 1)}: f`}ound {found}; write {write}
+              {where === path ? "F" : `${placeIn(path, where)}: f`}ound {found}; write {write}
             </span>
           </li>
         ))}
