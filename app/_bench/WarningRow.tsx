@@ -1,14 +1,15 @@
 import Link from "next/link";
 import type { Warning } from "@/lib/consult/answer";
 import { RiskMark } from "../_components/RiskMark";
-import { Tally } from "../_components/Tally";
 import styles from "./NotYet.module.css";
+import { Odds } from "./Odds";
+import { OddsTally } from "./OddsTally";
 
 type Props = Readonly<{ warning: Warning }>;
 
 /** One repair to hold off: its risk, how often it went wrong in like jobs and how, what to look at first, and what can hurt the one who does it. */
 export function WarningRow({ warning }: Props) {
-  const { repair, label, riskClass, likeJobs, odds, done, harmed, checkFirst, cautions } = warning;
+  const { repair, label, riskClass, checkFirst, cautions } = warning;
   return (
     <article className={styles.warning}>
       <h3>
@@ -18,13 +19,9 @@ export function WarningRow({ warning }: Props) {
       </h3>
       <p className={styles.odds}>
         <RiskMark riskClass={riskClass} />
-        {likeJobs ? <Tally k={likeJobs.harmed} n={likeJobs.done} /> : null}
+        <OddsTally warning={warning} />
       </p>
-      <p className={styles.rate}>
-        <b>{odds}</b>
-        {likeJobs?.among ? `, counted on ${likeJobs.among.toLowerCase()}` : null}
-        {likeJobs && done > likeJobs.done ? `; ${harmed} of ${done} on any instrument` : null}.
-      </p>
+      <Odds warning={warning} />
       <GoesWrong warning={warning} />
       {checkFirst.length > 0 ? (
         <details className={styles.looks}>

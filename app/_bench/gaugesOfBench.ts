@@ -14,6 +14,6 @@ export function gaugesOfBench(
   const place = understood
     .flatMap(({ part }) => (part === null ? [] : (parsePartRef(part) ?? [])))
     .find(({ place, others }) => place !== undefined && !others)?.place;
-  const fields = fieldsOfReadings({ gauges: [], diameters: [], swaps });
+  const fields = fieldsOfReadings({ gauges: [], diameters: [], swaps, leaks: [] });
   return gaugesHref({ ...(place === undefined ? {} : { part: `${host.id} ${place}` }), ...fields });
 }

@@ -2,12 +2,16 @@ import type { Case } from "@/lib/casebook/caseFile";
 import {
   isBoreStep,
   isCheckStep,
+  isLeakStep,
   isPlugStep,
   isRepairStep,
   isSwapStep,
+  type LeakStep,
   type PlugStep,
   type Step,
 } from "@/lib/casebook/step";
+import { leakWords } from "@/lib/gauging/fits/leakWords";
+import { readLeak } from "@/lib/gauging/fits/readLeak";
 import type { LengthWords } from "@/lib/gauging/lengths/lengthWords";
 import { readSize, type SizeKind } from "@/lib/gauging/lengths/readSize";
 import type { Check } from "@/lib/vocabulary/check";
@@ -97,6 +101,7 @@ function sayStep(step: Step, vocabulary: Vocabulary, lengths: LengthWords): Said
       ...diameters,
     ]);
   }
+  if (isLeakStep(step)) return said("Read the leak", undefined, leakSaid(step));
   return { title: "A step", href: null, found: "", riskClass: null };
 }
 
@@ -130,6 +135,20 @@ function strokeWords(
   return [
     ...(where === undefined ? [] : [outcomeOf(reading(vocabulary, "place"), where)]),
     ...(way === undefined ? [] : [outcomeOf(reading(vocabulary, "way"), way)]),
+  ];
+}
+
+/** What was read, and what it comes to. */
+function leakSaid({ leak }: LeakStep): string[] {
+  const { volume, first, second, after, flow, at } = leak;
+  const found = readLeak(leak);
+  return [
+    flow ? `${flow} at ${at}` : `${volume} fell from ${first} to ${second} in ${after}`,
+    ...(found.kind === "leak"
+      ? leakWords(found)
+          .slice(0, -1)
+          .map((words) => words.replace(/\.$/, ""))
+      : []),
   ];
 }
 

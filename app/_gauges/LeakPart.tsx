@@ -1,18 +1,16 @@
-import { playingPa } from "@/lib/gauging/fits/leakRate";
+import { readLeak } from "@/lib/gauging/fits/readLeak";
 import { Section } from "../_components/Section";
 import { StateNote } from "../_components/StateNote";
 import styles from "./Fields.module.css";
 import type { GaugesFields } from "./gaugesFields";
+import { leakOfFields } from "./gaugesInput";
+import { LeakMeans } from "./LeakMeans";
 import { LengthField } from "./LengthField";
-import { leakOfFields } from "./leakOfFields";
 import part from "./Part.module.css";
-
-const ml = (amount: number) => `${Number(amount.toPrecision(3))} ml/min`;
-const kPa = (pa: number) => `${Number((pa / 1000).toPrecision(3))} kPa`;
 
 /** How much a closed joint or instrument leaks, by the fall of its pressure or by a flow meter. */
 export function LeakPart({ fields }: Readonly<{ fields: GaugesFields }>) {
-  const leak = leakOfFields(fields);
+  const leak = readLeak(leakOfFields(fields));
   return (
     <Section title="Leak" aside="A few kPa at the most. Never the shop's air line.">
       <div className={part.halves}>
@@ -67,18 +65,7 @@ export function LeakPart({ fields }: Readonly<{ fields: GaugesFields }>) {
               ))}
             </StateNote>
           ) : (
-            <ul className={part.means}>
-              <li>
-                {ml(leak.mlPerMinute)} at {kPa(playingPa)}, about what a player blows at.
-              </li>
-              {leak.times === null ? null : (
-                <li>{Number(leak.times.toPrecision(2))} times as much as the sound one.</li>
-              )}
-              <li>
-                Read at {kPa(leak.read.atPa)}: {ml(leak.read.mlPerMinute)}. Thin gaps leak in proportion to
-                the pressure; a hole that one could see through does not.
-              </li>
-            </ul>
+            <LeakMeans leak={leak} />
           )}
         </div>
       </div>

@@ -1,16 +1,19 @@
 import type { ReadingsInput } from "@/lib/consult/gauge/readingsInput";
 import type { TappedSwap } from "../_bench/benchQuery";
 import { type GaugesFields, mostSections } from "./gaugesFields";
+import { leakNames } from "./gaugesInput";
 
 /**
- * Readings as the page's fields: the plugs that were tried last, the sections of the same bore, and all swaps. What the page
+ * Readings as the page's fields: the plugs that were tried last, the sections of the same bore, all swaps and the last leak. What the page
  * has no field for is left out.
  */
 export function fieldsOfReadings({
   gauges,
   diameters,
   swaps,
-}: Pick<ReadingsInput, "gauges" | "diameters"> & Readonly<{ swaps: readonly TappedSwap[] }>): GaugesFields {
+  leaks,
+}: Pick<ReadingsInput, "gauges" | "diameters" | "leaks"> &
+  Readonly<{ swaps: readonly TappedSwap[] }>): GaugesFields {
   const gauge = gauges.at(-1);
   const part = gauge?.part ?? diameters.at(-1)?.part;
   const sections = diameters.filter((section) => section.part === part).slice(-mostSections);
@@ -42,6 +45,7 @@ export function fieldsOfReadings({
       [`d${at + 1}`, depth],
       ...readings.map(({ angle, diameter }) => [`d${at + 1}-${angle}`, diameter] as const),
     ]),
+    ...Object.entries(leakNames).map(([name, of]) => [name, leaks.at(-1)?.[of]] as const),
     ["valves", most > 3 ? String(most) : undefined],
     ...pairs,
   ];

@@ -1,8 +1,20 @@
 import type { ReadingsInput } from "@/lib/consult/gauge/readingsInput";
+import { type LeakReading, readLeak } from "@/lib/gauging/fits/readLeak";
 import { idSchema } from "@/lib/vocabulary/words";
 import { swapResultSchema, type TappedSwap } from "../_bench/benchQuery";
 import { swapInput } from "../_bench/swapInput";
 import { anglesOf, type GaugesFields, legNumbers, lengthsOf, sectionNumbers, valvesOf } from "./gaugesFields";
+
+/** The page's fields of a leak, and what each is in a reading. */
+export const leakNames = {
+  leakv: "volume",
+  leakp: "first",
+  leakq: "second",
+  leakt: "after",
+  leakf: "flow",
+  leakfp: "at",
+  leakgood: "sound",
+} as const;
 
 /** The page's readings as the engine takes them, every length with its unit. */
 export function gaugesInput(fields: GaugesFields): ReadingsInput {
@@ -36,6 +48,7 @@ export function gaugesInput(fields: GaugesFields): ReadingsInput {
     }),
     swaps: swapsOf(fields).map(swapInput),
     legs: legsOf(fields),
+    leaks: readLeak(leakOfFields(fields)).kind === "none" ? [] : [leakOfFields(fields)],
   };
 }
 
@@ -49,6 +62,12 @@ function legsOf(fields: GaugesFields): ReadingsInput["legs"] {
   return readings.length > 0
     ? [{ part: fields.legs ?? "inner-leg", ...(plusMinus ? { plusMinus } : {}), readings }]
     : [];
+}
+
+/** The leak reading, amounts as they were written. */
+export function leakOfFields(fields: GaugesFields): LeakReading {
+  const named = Object.entries(leakNames).map(([name, of]) => [of, fields[name]] as const);
+  return Object.fromEntries(named.filter(([, text]) => text !== undefined));
 }
 
 /** The swaps that were tried, guests named piston and hosts casing, with what their results depended on. */

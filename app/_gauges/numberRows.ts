@@ -41,7 +41,11 @@ export function plugRows({
           row(
             "Piston",
             (lengths) =>
-              `${lengths.size(piston.diameterMm)}, give or take ${lengths.difference(piston.plusMinusMm)}`,
+              `${lengths.size(piston.diameterMm)}, ${
+                piston.plusMinusMm === null
+                  ? "no tolerance given"
+                  : `give or take ${lengths.difference(piston.plusMinusMm)}`
+              }`,
           ),
         ]
       : []),

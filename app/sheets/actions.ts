@@ -17,7 +17,9 @@ export async function takeSheetOn(_: SheetAnswer, data: FormData): Promise<Sheet
   if (revised.kind !== "saved") return answerOf(revised, data);
   const { id, status } = revised.case;
   const photo = sent.photo ? `&photo=${sent.photo}` : "";
-  redirect(status === "closed" ? `/casebook/${id}?saved=1` : `/sheets/${id}?done=${sent.wish}${photo}`);
+  const isOlderHarm = sent.form.steps[0]?.found === "harm" && sent.harmStep !== "";
+  const done = sent.wish === "log" && isOlderHarm ? "harm" : sent.wish;
+  redirect(status === "closed" ? `/casebook/${id}?saved=1` : `/sheets/${id}?done=${done}${photo}`);
 }
 
 /** Takes photos to an open job; what is refused comes back in words, and then none of them is taken. */

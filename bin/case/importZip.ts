@@ -1,3 +1,4 @@
+import { reportTaking } from "@/lib/casebook/archive/archiveReport";
 import { openArchive } from "@/lib/casebook/archive/openArchive";
 import { takeArchive } from "@/lib/casebook/archive/takeArchive";
 import { ZipFault } from "@/lib/casebook/archive/zipFault";
@@ -9,24 +10,21 @@ export async function importZip(bytes: Uint8Array, name: string, write: boolean)
   const shelf = openShelf();
   try {
     const taken = await takeArchive(openArchive(bytes), { ...shelf, write });
-    const faults = taken.flatMap((file) =>
-      file.state === "refused"
-        ? file.problems.map(({ file: where, line, field, received, expected }) => ({
-            where: [line > 0 ? `${where}:${line}` : where, field].filter(Boolean).join(" "),
-            found: received,
-            write: expected,
-          }))
-        : [],
-    );
+    const { differing, refused } = reportTaking(taken);
     const count = (state: string) => taken.filter((file) => file.state === state).length;
     return {
       file: name,
       written: write,
       ready: count("new"),
       thereAlready: count("there already"),
-      refused: count("refused"),
+      differing: count("differs"),
+      refused: count("refused") + count("differs"),
       files: taken.map(({ path, state }) => ({ path, state })),
-      faults,
+      faults: [...refused, ...differing].map(({ where, found, write: instead }) => ({
+        where,
+        found,
+        write: instead,
+      })),
     };
   } catch (error) {
     if (!(error instanceof ZipFault)) throw error;

@@ -63,15 +63,14 @@ export type NextCheck = Readonly<{
   tells: string;
 }>;
 
-/**
- * How often a repair went wrong in like jobs: those on instruments of the same family, or on any where the family is not known
- * or has none.
- */
+/** How often a repair went wrong in jobs like the one in view, or in more of them where those are too few. */
 export type LikeJobs = Readonly<{
   done: number;
   harmed: number;
-  /** The family's label; null where jobs on any instrument were counted. */
-  among: string | null;
+  /** Which jobs were counted: the cases like it, those on instruments of its family, or all. */
+  among: "like" | "family" | "all";
+  /** The family's label, where its jobs were counted. */
+  family: string | null;
   /** The share of such jobs that goes wrong in the long run lies in between nineteen times in twenty, 0..1. */
   low: number;
   high: number;
@@ -81,7 +80,7 @@ export type Warning = Readonly<{
   repair: string;
   label: string;
   riskClass: number;
-  /** What went wrong when it last did harm, or else the first of `goesWrong`. */
+  /** What went wrong first of `harms`, or else of `goesWrong`. */
   why: string;
   checkFirst: readonly Readonly<{ check: string; label: string; why: string }>[];
   /** Past cases in which this repair was done, and those in which it did harm. */
@@ -91,7 +90,7 @@ export type Warning = Readonly<{
   likeJobs: LikeJobs | null;
   /** The same in plain words. */
   odds: string;
-  /** What it did in past cases, the last first, at most three. */
+  /** What it did in past cases, those like this one first, then the last first; at most three. */
   harms: readonly Readonly<{ case: string; what: string }>[];
   /** How it goes wrong by the handbook. */
   goesWrong: readonly string[];

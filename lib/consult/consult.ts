@@ -11,7 +11,7 @@ import { planAhead } from "./checks/planAhead";
 import { keyFindings } from "./keyFindings";
 import type { Problem } from "./problem";
 import { listWarnings } from "./repairs/listWarnings";
-import { findSimilarCases, showSimilarCases, voters } from "./similarCases";
+import { findSimilarCases, jobInView, reallyLike, showSimilarCases, voters } from "./similarCases";
 import { understandProblem } from "./understand/understandProblem";
 
 export type ConsultOptions = Readonly<{
@@ -23,8 +23,6 @@ export type ConsultOptions = Readonly<{
 
 /** How many like cases are shown. Chosen. */
 const shown = 8;
-/** A case that is less like the problem than this is not shown as like it. Chosen. */
-const leastSimilarity = 0.02;
 /**
  * Answers the one question asked of the engine: what is like it, what is it, what to check next, what not to do yet.
  * A pure function of bench and problem.
@@ -40,9 +38,7 @@ export function consult(
   const { instrument, findings } = understanding;
   const known = instrument === undefined ? undefined : bench.vocabulary.instruments.get(instrument);
   const keyed = keyFindings(findings, bench.vocabulary);
-  const retrieved = known?.outside
-    ? []
-    : findSimilarCases(bench, problem, understanding, keyed, voters, without);
+  const retrieved = findSimilarCases(bench, problem, understanding, keyed, voters, without);
   const belief = weighOpinions(
     opinionsOn(bench, problem, understanding, keyed, retrieved),
     bench.vocabulary.weights,
@@ -53,10 +49,7 @@ export function consult(
     },
   );
   const causes = listCauses(bench, belief, keyed, retrieved);
-  const similar = showSimilarCases(
-    bench,
-    retrieved.slice(0, shown).filter(({ similarity }) => similarity >= leastSimilarity),
-  );
+  const similar = showSimilarCases(bench, reallyLike(retrieved).slice(0, shown));
   const estimate = estimateMinutes(
     retrieved
       .slice(0, shown + 4)
@@ -74,7 +67,7 @@ export function consult(
     similar,
     nextChecks: listNextChecks(bench, belief, keyed, instrument),
     ...(plan ? { plan: findings.length > 0 ? planAhead(bench, belief, keyed, instrument) : null } : {}),
-    warnings: listWarnings(bench, causes, instrument),
+    warnings: listWarnings(bench, causes, jobInView(instrument, retrieved)),
     estimate: estimate && findings.length > 0 ? { minutes: pick(estimate), cases: estimate.cases } : null,
     gauging: understanding.gauging,
     swap: understanding.swap,

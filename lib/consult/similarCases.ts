@@ -10,15 +10,28 @@ import { attributeNames } from "./bench/caseAttributes";
 import type { Finding } from "./finding";
 import { parseFindingKey } from "./keyFindings";
 import type { Problem } from "./problem";
+import type { JobInView } from "./repairs/countLikeJobs";
 import type { Understanding } from "./understand/understandProblem";
 
 /** How many like cases have a say in what the cause is. Chosen. */
 export const voters = 25;
+/** A case that is less like the problem than this is not taken as like it. Chosen. */
+const leastSimilarity = 0.02;
 
 /** A case found to be like the problem, with what each thing asked gave to its similarity. */
 export type RetrievedLike = Readonly<{ case: Case; similarity: number; shares: readonly MatchShare[] }>;
 
-/** Finds the cases most like the problem, most alike first. */
+/** Those of the cases found that are like the problem, and not only the least unlike. */
+export const reallyLike = (found: readonly RetrievedLike[]) =>
+  found.filter(({ similarity }) => similarity >= leastSimilarity);
+
+/** The job that repairs are looked at for, by the cases found for it. */
+export const jobInView = (instrument: string | undefined, found: readonly RetrievedLike[]): JobInView => ({
+  instrument,
+  like: reallyLike(found).map(({ case: kase }) => kase),
+});
+
+/** Finds the cases most like the problem, most alike first; none for an instrument outside the handbook. */
 export function findSimilarCases(
   bench: Bench,
   problem: Problem,
@@ -28,6 +41,7 @@ export function findSimilarCases(
   without: string | undefined,
 ): RetrievedLike[] {
   if (findings.length === 0 && !problem.says) return [];
+  if (instrument !== undefined && bench.vocabulary.instruments.get(instrument)?.outside) return [];
   const query: Query = {
     values: { [attributeNames.instrument]: instrument },
     findings: {

@@ -15,7 +15,7 @@ const foreignWrite =
 
 const tooMuch =
   `What was sent weighs more than ${mostSentBytes / 2 ** 20} MB, so it was refused. Nothing was changed. ` +
-  "Go back and send fewer photos at one go.\n";
+  "Go back and send fewer photos at one go; a larger zip goes in by the command line.\n";
 
 /**
  * Why a request must be refused, in plain words.

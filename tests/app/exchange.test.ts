@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
-import { unzipSync } from "fflate";
+import { strToU8, unzipSync, zipSync } from "fflate";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type RunningApp, startApp } from "./server";
@@ -134,7 +134,7 @@ describe("old jobs brought in", { timeout: 120_000 }, () => {
       buffer: Buffer.from([80, 75, 3, 4, 0]),
     });
     await page.getByRole("button", { name: "Read it" }).click();
-    await page.getByText("It is no text").waitFor();
+    await page.getByText("It is a zip, or a spreadsheet file").waitFor();
     await page.context().close();
   });
 
@@ -158,6 +158,62 @@ describe("old jobs brought in", { timeout: 120_000 }, () => {
     expect([sound.status, (await sound.text()).includes("2. Say what the columns are")]).toEqual([200, true]);
     expect(await (await post("a".repeat(20_000_000))).text()).toContain("It is longer than");
     expect((await post("a".repeat(65_000_000))).status).toBe(413);
+    await page.context().close();
+  });
+});
+
+describe("a copy brought back", { timeout: 120_000 }, () => {
+  const zipOf = (files: Readonly<Record<string, string>>) => ({
+    name: "casebook.zip",
+    mimeType: "application/zip",
+    buffer: Buffer.from(
+      zipSync(Object.fromEntries(Object.entries(files).map(([path, text]) => [path, strToU8(text)]))),
+    ),
+  });
+  /** A case of the demo under another id. */
+  const copied = (id: string) => {
+    const [name = ""] = casesNow();
+    const own = name.replace(/\.md$/, "");
+    return readFileSync(caseFile(own), "utf8").replace(`id: ${own}`, `id: ${id}`);
+  };
+
+  it.each([
+    ["with JavaScript at 390 px", true, 390],
+    ["with JavaScript at 1440 px", true, 1440],
+    ["without JavaScript", false, 820],
+  ] as const)("is looked at, then taken in, %s", async (_, javaScriptEnabled, width) => {
+    const page = await openPage({ javaScriptEnabled, viewport: { width, height: 900 } });
+    const [name = ""] = casesNow();
+    const id = `zip-${width}`;
+    const standing = readFileSync(join(app.content, "cases", name), "utf8");
+    const zip = zipOf({ [`cases/${id}.md`]: copied(id), [`cases/${name}`]: `${standing}\nOne line more.\n` });
+    const form = page.locator("form:has(#zip)");
+    await form.locator("#zip").setInputFiles(zip);
+    await form.getByRole("button", { name: "Look at it" }).click();
+    await page.getByText("1 case would be added; nothing is written yet").waitFor();
+    await page.getByText("Not the same as what is there, so left out: 1 case").waitFor();
+    if (javaScriptEnabled) expect(await objections(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    expect(existsSync(caseFile(id))).toBe(false);
+    if (!javaScriptEnabled) await form.locator("#zip").setInputFiles(zip);
+    await form.getByRole("button", { name: "Take in 1 case" }).click();
+    await page.getByText("Taken in: 1 case").waitFor();
+    expect(readFileSync(caseFile(id), "utf8")).toBe(copied(id));
+    expect(readFileSync(join(app.content, "cases", name), "utf8")).toBe(standing);
+    await page.goto(`${app.address}/casebook/${id}`);
+    expect(await page.locator("h1").count()).toBe(1);
+    await page.context().close();
+  });
+
+  it("says what is wrong with a file that is no zip", async () => {
+    const page = await openPage();
+    await page.setInputFiles("#zip", {
+      name: "a.zip",
+      mimeType: "application/zip",
+      buffer: Buffer.from("words"),
+    });
+    await page.getByRole("button", { name: "Look at it" }).click();
+    await page.getByText("Nothing was taken in").waitFor();
     await page.context().close();
   });
 });

@@ -154,6 +154,39 @@ it("the bench leads to the gauges with its swaps, and the gauges to a sheet with
   await page.context().close();
 });
 
+it.each([true, false])("a leak is logged as a step and drawn (JavaScript: %s)", async (javaScriptEnabled) => {
+  const page = await openPage({ javaScriptEnabled });
+  const id = await keepAsSheet(page);
+  await page.goto(`${app.address}/sheets/${id}/gauges`);
+  const leak = { leakv: "450 ml", leakp: "30 mbar", leakq: "18 mbar", leakgood: "8 ml/min", leakt: "10 s" };
+  await fill(page, leak, javaScriptEnabled);
+  // By hand: 450 ml x 1200 Pa / 101325 Pa x 6 = 31.98 ml/min, held by 1200 / ln(30 / 18) = 2349 Pa; at 3000 Pa 40.8.
+  await page.getByText("40.8 ml/min at 3 kPa, about what a player blows at.").waitFor();
+  await press(page, "Log the new reading");
+  await told(page, "The readings are logged");
+  expect(standing(id)).toContain(
+    "leak: { volume: 450 ml, first: 30 mbar, second: 18 mbar, after: 10 s, sound: 8 ml/min }",
+  );
+  await page
+    .getByRole("region", { name: "Gauged" })
+    .getByText("5.1 times as much as the sound one.")
+    .waitFor();
+  await page.getByText("450 ml fell from 30 mbar to 18 mbar in 10 s").first().waitFor();
+  if (javaScriptEnabled) expect(await objections(page)).toEqual([]);
+  await page.goto(`${app.address}/sheets/${id}/gauges`);
+  expect(await page.locator("input[name=leakv]").inputValue()).toBe("450 ml");
+  await page.getByText("Nothing is read here that the path does not have yet").waitFor();
+  await page.context().close();
+});
+
+it("a piston without a give or take is not said to have one of nought", async () => {
+  const page = await openPage();
+  await page.goto(`${app.address}/gauges?part=casing+3&passes=.714+in&stops=.717+in&piston=.7172+in`);
+  await page.getByText("no tolerance given").first().waitFor({ state: "attached" });
+  expect(await page.getByText("0.0 thou").count()).toBe(0);
+  await page.context().close();
+});
+
 it("a length whose unit is not clear is not logged, and it is said which", async () => {
   const page = await openPage();
   const id = await keepAsSheet(page);

@@ -204,6 +204,68 @@ describe("a sheet", () => {
     await page.context().close();
   });
 
+  it("opens what was refused, and nothing else, without JavaScript", async () => {
+    const page = await openPage({ javaScriptEnabled: false });
+    const id = await keepAsSheet(page);
+    const openFolds = () =>
+      page
+        .locator("details[open]:has(form) > summary, form details[open] > summary")
+        .evaluateAll((all) => all.map((one) => one.textContent));
+    expect(await openFolds()).toEqual([]);
+    await page.getByText("Put this right, note the state on arrival").click();
+    await page.getByLabel("Complaint, in the customer's words").fill("");
+    await page.getByRole("button", { name: "Keep it so" }).click();
+    await page.getByRole("alert").filter({ hasText: "complaint" }).waitFor();
+    expect(await openFolds()).toEqual(["Put this right, note the state on arrival"]);
+    expect(await page.getByLabel("Complaint, in the customer's words").inputValue()).toBe("");
+
+    await page.goto(`${app.address}/sheets/${id}?what=repair+round-casing`);
+    await page.getByText("It did harm").first().click();
+    await page.getByLabel("How it came to that").first().fill("the mandrel jumped");
+    await page.getByRole("button", { name: "Log the harm" }).first().click();
+    await page.getByRole("alert").filter({ hasText: "what the repair did to the instrument" }).waitFor();
+    expect(await page.getByLabel("How it came to that").first().isVisible()).toBe(true);
+    expect(await page.getByLabel("How it came to that").first().inputValue()).toBe("the mandrel jumped");
+    await page.context().close();
+  });
+
+  it("says without JavaScript, too, what the handbook has against the cause that was chosen", async () => {
+    const page = await openPage({ javaScriptEnabled: false });
+    const id = await keepAsSheet(page);
+    await page.goto(`${app.address}/sheets/${id}/close`);
+    const against = page.getByText("The handbook speaks against: dry, or oiled with the wrong stuff");
+    expect(await against.count()).toBe(0);
+    await page.getByLabel("Cause 1", { exact: true }).selectOption("dry-or-wrong-oil");
+    await page.getByLabel("Outcome").selectOption("fixed");
+    await page.getByRole("button", { name: "Close it into the casebook" }).click();
+    await page.getByRole("alert").filter({ hasText: "no repair in the path" }).waitFor();
+    expect(await against.count()).toBe(1);
+    await page.getByLabel("why", { exact: false }).fill("The player oiled it again at home.");
+    await page.getByRole("button", { name: "Close it into the casebook" }).click();
+    await page.waitForURL(new RegExp(`/casebook/${id}`));
+    await page.getByRole("region", { name: "Against the handbook" }).waitFor();
+    await page.context().close();
+  });
+
+  it("tells of a harm that an earlier repair of another kind did", async () => {
+    const page = await openPage();
+    const id = await keepAsSheet(page);
+    const form = (repair: string) =>
+      page.locator("form", { has: page.locator(`input[value='repair ${repair}']`) }).first();
+    await page.goto(`${app.address}/sheets/${id}?what=repair+round-casing`);
+    await form("round-casing").getByRole("button", { name: "Made it better" }).click();
+    await untilSteps(page, id, 7);
+    await page.goto(`${app.address}/sheets/${id}?what=repair+clean-and-oil`);
+    await form("clean-and-oil").getByText("It did harm").click();
+    await form("clean-and-oil").getByLabel("What happened to the instrument").fill("a ridge in the bore");
+    await form("clean-and-oil").getByLabel("By which step").selectOption("7");
+    await form("clean-and-oil").getByRole("button", { name: "Log the harm" }).click();
+    await page.getByText("The harm is kept with the step that did it").waitFor();
+    await untilSteps(page, id, 7);
+    expect(standing(id)).toMatch(/harms:\n.*repair: round-casing.*what: a ridge in the bore, step: 7/);
+    await page.context().close();
+  });
+
   it("is not written by a foreign page, nor found under what is no id", async () => {
     for (const path of ["/sheets", "/sheets/24-004", "/sheets/24-004/close", "/shop"]) {
       const headers = { origin: "http://elsewhere.test" };

@@ -155,6 +155,7 @@ describe("export on the command line", { timeout: commandTimeout }, () => {
     expect(JSON.parse(taken.out)).toMatchObject({
       ready: count + lessons.length,
       refused: 0,
+      differing: 0,
       thereAlready: 0,
     });
     for (const name of lessons) expect(existsSync(join(content, "lessons", name))).toBe(true);

@@ -1,7 +1,9 @@
 "use server";
 
+import { bringBackZip } from "@/app/_data/bringBackZip";
 import { getShop } from "@/app/_data/shop";
 import { takeRows } from "@/app/_data/takeRows";
+import type { BringBackState } from "@/lib/exchange/copies/bringBack";
 import { advanceImport, readyRows } from "@/lib/exchange/import/advanceImport";
 import type { ImportGround } from "@/lib/exchange/import/planImport";
 import { readSentImport } from "@/lib/exchange/import/sentImport";
@@ -26,6 +28,11 @@ export async function prepareRows(source: unknown, data: FormData): Promise<read
 /** Takes a few rows in. */
 export async function takeSome(rows: unknown): Promise<readonly TakenRow[]> {
   return takeRows(rowsToTakeSchema.parse(rows));
+}
+
+/** Looks at a zip of a casebook, or takes it in once it was looked at. */
+export async function bringZipBack(_: BringBackState, data: FormData): Promise<BringBackState> {
+  return bringBackZip(data);
 }
 
 async function groundNow(): Promise<ImportGround> {

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { Section } from "@/app/_components/Section";
 import { getShop } from "@/app/_data/shop";
+import { BringBack } from "./_components/BringBack";
 import { BringIn } from "./_components/BringIn";
 import { Copies } from "./_components/Copies";
 import styles from "./page.module.css";
@@ -21,6 +22,9 @@ export default async function ExchangePage() {
       <h1>Copies out, old jobs in</h1>
       <Section title="Take a copy" aside={`${casebook.cases.size} cases and sheets`}>
         <Copies problems={casebook.problems} />
+      </Section>
+      <Section title="Bring a copy back" aside="a zip that was taken here or in another shop">
+        <BringBack />
       </Section>
       <Section title="Bring old jobs in" aside="a job book kept as a table, a row a job">
         <BringIn />

@@ -17,10 +17,12 @@ import { Harms } from "@/app/casebook/[id]/_components/Harms";
 import { Path } from "@/app/casebook/[id]/_components/Path";
 import { readRevision } from "@/lib/casebook/keeping/readRevision";
 import { findTakenOff } from "@/lib/casebook/photos/findTakenOff";
+import { likeCases } from "@/lib/consult/likeCases";
 import { estimateJob } from "@/lib/consult/quote/estimateJob";
 import { repairsInView } from "@/lib/consult/quote/repairsInView";
 import { beliefAlongPath } from "@/lib/consult/record/beliefAlongPath";
 import { consultSheet } from "@/lib/consult/sheet/consultSheet";
+import { jobInView } from "@/lib/consult/similarCases";
 import { formatProblem } from "@/lib/document/contentProblem";
 import { lengthWords } from "@/lib/gauging/lengths/lengthWords";
 import { SheetForm } from "../_components/SheetForm";
@@ -49,9 +51,9 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 /** One job in hand: what came in, what was done so far, what to do next; every tap is on disk before the page comes back. */
 export default async function SheetPage({ params, searchParams }: Props) {
-  const found = await getSheet((await params).id);
-  if (!found) notFound();
-  const { kase, kept, place, problems, revisions } = found;
+  const asOnDisk = await getSheet((await params).id);
+  if (!asOnDisk) notFound();
+  const { kase, kept, place, problems, revisions } = asOnDisk;
   const { done, what, version, photo } = await searchParams;
   const { bench, vocabulary, casebook } = await getShop();
   const sheet = { id: place.id, text: kept.text, hash: kept.hash };
@@ -102,7 +104,9 @@ export default async function SheetPage({ params, searchParams }: Props) {
   const belief = beliefAlongPath(kase, bench);
   const unit = await readUnit();
   const steps = stepViews(kase, vocabulary, lengthWords(unit));
-  const estimate = estimateJob(kase, repairsInView(kase, answer, vocabulary), bench);
+  const found = likeCases(kase, bench);
+  const job = jobInView(kase.instrument, found);
+  const estimate = estimateJob(kase, found, repairsInView(kase, answer, vocabulary), bench);
   const { settings } = await getSettings();
   const planned = new Set(kase.plan?.map(({ repair }) => repair));
   return (
@@ -133,22 +137,34 @@ export default async function SheetPage({ params, searchParams }: Props) {
         <p>
           <b>On arrival</b> {kase.arrival.length > 0 ? kase.arrival.join("; ") : "nothing noted yet"}
         </p>
-        <details className="unprinted">
-          <summary className={styles.edit}>Put this right, note the state on arrival</summary>
-          <EditSheet sheet={sheet} kase={kase} vocabulary={vocabulary} />
-        </details>
+        <EditSheet sheet={sheet} kase={kase} vocabulary={vocabulary} />
         <PhotosPart sheet={sheet} kase={kase} />
       </div>
+      <p className={`${controls.row} unprinted`}>
+        <Link className={controls.lead} href={`/sheets/${kase.id}/close`} prefetch={false}>
+          Close the job
+        </Link>
+        <Link className={controls.plain} href={`/sheets/${kase.id}/gauges`} prefetch={false}>
+          Gauges
+        </Link>
+        <Link className={controls.plain} href={`/sheets/${kase.id}/job-sheet`} prefetch={false}>
+          Job sheet
+        </Link>
+        <Link className={controls.plain} href={`/sheets/${kase.id}/report`} prefetch={false}>
+          Customer report
+        </Link>
+      </p>
       <div className={styles.two}>
         <div>
           <LogNext
             sheet={sheet}
             kase={kase}
             answer={answer}
+            job={job}
             bench={bench}
             what={typeof what === "string" ? what : ""}
           />
-          <PlanPart sheet={sheet} kase={kase} answer={answer} like={estimate?.like ?? []} bench={bench} />
+          <PlanPart sheet={sheet} kase={kase} answer={answer} job={job} bench={bench} />
           <div className={styles.path}>
             <Path
               steps={steps}
@@ -169,20 +185,6 @@ export default async function SheetPage({ params, searchParams }: Props) {
           </div>
         </div>
         <aside className={styles.aside} aria-label="What it looks like">
-          <p className={`${controls.row} unprinted`}>
-            <Link className={controls.lead} href={`/sheets/${kase.id}/close`} prefetch={false}>
-              Close the job
-            </Link>
-            <Link className={controls.plain} href={`/sheets/${kase.id}/gauges`} prefetch={false}>
-              Gauges
-            </Link>
-            <Link className={controls.plain} href={`/sheets/${kase.id}/job-sheet`} prefetch={false}>
-              Job sheet
-            </Link>
-            <Link className={controls.plain} href={`/sheets/${kase.id}/report`} prefetch={false}>
-              Customer report
-            </Link>
-          </p>
           <QuotePart sheet={sheet} kase={kase} estimate={estimate} settings={settings} />
           <ProofList kase={kase} vocabulary={vocabulary} />
           <Harms harms={kase.harms} vocabulary={vocabulary} />

@@ -11,6 +11,15 @@ import { TypedContext } from "./TypedContext";
 /** The version of a job's file that stands on the page. */
 export type SheetVersion = Readonly<{ id: string; text: string; hash: string }>;
 
+/** The line that a form is shut behind; of those that share a name one is open at a time. */
+export type Fold = Readonly<{
+  summary: ReactNode;
+  className?: string | undefined;
+  summaryClassName?: string | undefined;
+  name?: string;
+  isOpen?: boolean;
+}>;
+
 type Props = Readonly<{
   sheet: SheetVersion;
   wish: string;
@@ -21,6 +30,8 @@ type Props = Readonly<{
   className?: string | undefined;
   /** What takes it; default the taking on of a job by its fields alone. */
   act?: typeof takeSheetOn;
+  /** Has the form shut behind a line until it is asked for, or was refused. */
+  fold?: Fold | undefined;
   children: ReactNode;
 }>;
 
@@ -35,6 +46,7 @@ export function SheetForm({
   hasChoices = false,
   className,
   act = takeSheetOn,
+  fold,
   children,
 }: Props) {
   const [answer, send, isSending] = useActionState(act, nothingAsked);
@@ -61,7 +73,8 @@ export function SheetForm({
     startTransition(() => send(data));
   }
 
-  return (
+  const isRefused = problems.length > 0 || conflict !== undefined;
+  const form = (
     <form
       ref={box}
       action={send}
@@ -80,7 +93,7 @@ export function SheetForm({
       <input type="hidden" name="wish" value={wish} />
       <input type="hidden" name="base" value={conflict ? conflict.theirs : sheet.text} />
       <input type="hidden" name="baseHash" value={conflict ? conflict.theirHash : sheet.hash} />
-      <TypedContext key={sheet.hash} value={{ form: name, typed }}>
+      <TypedContext key={sheet.hash} value={{ form: name, typed, isRefused }}>
         {children}
       </TypedContext>
       {problems.length > 0 ? (
@@ -98,5 +111,12 @@ export function SheetForm({
         </div>
       ) : null}
     </form>
+  );
+  if (!fold) return form;
+  return (
+    <details className={fold.className} name={fold.name} open={fold.isOpen === true || isRefused}>
+      <summary className={fold.summaryClassName}>{fold.summary}</summary>
+      {form}
+    </details>
   );
 }

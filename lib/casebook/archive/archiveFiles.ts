@@ -3,6 +3,7 @@ import { join } from "node:path";
 import type { ContentFolders } from "../files/contentFolder";
 import { codeOf } from "../keeping/diskFault";
 import type { Casebook } from "../loadCasebook";
+import { readPhotoPlace } from "../photos/photoPlace";
 import { readArchivePath } from "./archivePaths";
 import type { FileToPack } from "./packArchive";
 
@@ -11,8 +12,8 @@ export type ArchiveFiles = Readonly<{ files: readonly FileToPack[]; leftOut: rea
 
 /**
  * Lists the files of a casebook to pack, by name: the file of every case as it stands on disk, under its id, every lesson, and
- * the pictures of the photos folder. Left out, and named: case files that could not be read, what is no lesson, what is no
- * picture, and links. Learners' files are nobody else's business: they are not among them.
+ * the photos of jobs in both sizes. Left out, and named: case files that could not be read, what is no lesson, what is no
+ * photo of a job, and links. Learners' files are nobody else's business: they are not among them.
  */
 export function listArchiveFiles(
   { content, cases: folder }: ContentFolders,
@@ -24,10 +25,16 @@ export function listArchiveFiles(
   }));
   const leftOut = new Set(problems.map(({ file }) => `cases/${file}`));
   for (const path of [...walk(content, "lessons", leftOut), ...walk(content, "photos", leftOut)]) {
-    if (readArchivePath(path)) files.push({ path, read: () => readFileSync(join(content, path)) });
+    if (isCarried(path)) files.push({ path, read: () => readFileSync(join(content, path)) });
     else leftOut.add(path);
   }
   return { files: files.sort((a, b) => (a.path < b.path ? -1 : 1)), leftOut: [...leftOut].sort() };
+}
+
+/** Pictures that no job can show are not carried: they would be refused on their way in. */
+function isCarried(path: string): boolean {
+  const place = readArchivePath(path);
+  return place?.kind === "photo" ? readPhotoPlace(place.segments) !== undefined : place !== undefined;
 }
 
 function* walk(content: string, folder: string, leftOut: Set<string>): Generator<string> {

@@ -10,13 +10,17 @@ import { readIfThere } from "./readIfThere";
 /** Takes one case of an archive in, after every check that a new case goes through; see `takeArchive`. */
 export function takeArchivedCase(
   { path, id, read }: Archive["cases"][number],
-  { folders, casebook, vocabulary, write, mark }: ArchiveTaking,
+  { folders, casebook, vocabulary, write, mark, onSaved }: ArchiveTaking,
 ): TakenFile {
-  const refuse = (field: string, received: string, expected: string): TakenFile => ({
-    path,
-    state: "refused",
-    problems: [{ file: path, line: 0, field, received, expected }],
-  });
+  const leave = (
+    state: "differs" | "refused",
+    field: string,
+    received: string,
+    expected: string,
+  ): TakenFile => ({ path, state, problems: [{ file: path, line: 0, field, received, expected }] });
+  const refuse = (field: string, received: string, expected: string) =>
+    leave("refused", field, received, expected);
+  const differs = () => leave("differs", "id", `'${id}', which another case has`, "an id of its own");
   const bytes = read();
   const text = decodeText(bytes);
   if (text === undefined) return refuse("", "bytes that are not UTF-8", "the file saved as UTF-8 text");
@@ -27,11 +31,10 @@ export function takeArchivedCase(
   const standing = known
     ? readFileSync(join(folders.cases, known.file))
     : readIfThere(join(folders.cases, `${id}.md`));
-  if (standing)
-    return Buffer.compare(standing, bytes) === 0
-      ? { path, state: "there already" }
-      : refuse("id", `'${id}', which another case has`, "an id of its own");
+  if (standing) return Buffer.compare(standing, bytes) === 0 ? { path, state: "there already" } : differs();
   if (!write) return { path, state: "new" };
   const { case: saved, problems } = saveNewCase(text, folders.cases, vocabulary, mark);
-  return saved ? { path, state: "new" } : { path, state: "refused", problems };
+  if (!saved) return { path, state: "refused", problems };
+  onSaved?.(saved);
+  return { path, state: "new" };
 }

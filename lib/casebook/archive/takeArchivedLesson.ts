@@ -13,11 +13,15 @@ export function takeArchivedLesson(
   { path, id, read }: Archive["lessons"][number],
   { folders, write, mark }: ArchiveTaking,
 ): TakenFile {
-  const refuse = (field: string, received: string, expected: string): TakenFile => ({
-    path,
-    state: "refused",
-    problems: [{ file: path, line: 0, field, received, expected }],
-  });
+  const leave = (
+    state: "differs" | "refused",
+    field: string,
+    received: string,
+    expected: string,
+  ): TakenFile => ({ path, state, problems: [{ file: path, line: 0, field, received, expected }] });
+  const refuse = (field: string, received: string, expected: string) =>
+    leave("refused", field, received, expected);
+  const differs = () => leave("differs", "id", `'${id}', which another lesson has`, "an id of its own");
   const bytes = read();
   const text = decodeText(bytes);
   if (text === undefined) return refuse("", "bytes that are not UTF-8", "the file saved as UTF-8 text");
@@ -25,16 +29,15 @@ export function takeArchivedLesson(
   const { lesson, problems } = readLesson(text, file);
   if (!lesson)
     return { path, state: "refused", problems: problems.map((problem) => ({ ...problem, file: path })) };
-  const taken = () => refuse("id", `'${id}', which another lesson has`, "an id of its own");
   const standing = readIfThere(join(folders.lessons, file));
-  if (standing) return Buffer.compare(standing, bytes) === 0 ? { path, state: "there already" } : taken();
+  if (standing) return Buffer.compare(standing, bytes) === 0 ? { path, state: "there already" } : differs();
   if (!write) return { path, state: "new" };
   try {
     realDisk.makeFolder(folders.lessons);
     placeNewFile(join(folders.lessons, file), bytes, mark);
     return { path, state: "new" };
   } catch (error) {
-    if (codeOf(error) === "EEXIST") return taken();
+    if (codeOf(error) === "EEXIST") return differs();
     const fault = diskFault(error, folders.lessons);
     if (!fault) throw error;
     return refuse("", fault.received, fault.expected);

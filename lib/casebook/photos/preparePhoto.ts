@@ -1,6 +1,6 @@
 import { fileTypeFromBuffer } from "file-type";
 import sharp, { type Metadata, type SharpOptions } from "sharp";
-import { contentHash } from "../keeping/contentHash";
+import { nameOfPhoto } from "./nameOfPhoto";
 import { photoLimits, photoSides } from "./photoLimits";
 
 /** A photo in the two sizes that are kept, as JPEG without anything that a camera writes beside the picture. */
@@ -18,8 +18,6 @@ const formats: ReadonlySet<string> = new Set([
   "image/heif",
 ]);
 const wanted = "a photo: JPEG, PNG, WebP or AVIF";
-/** Half the digits of SHA-256: two photos of one job will not share them. */
-const nameDigits = 32;
 const quality = { large: 82, thumb: 76 };
 const longestSeconds = 30;
 
@@ -61,7 +59,7 @@ export async function preparePhoto(bytes: Uint8Array, name: string): Promise<Mad
       );
     const large = await shrink(bytes, "large");
     const thumb = await shrink(large, "thumb");
-    return { kind: "made", file: `${contentHash(large).slice(0, nameDigits)}.jpg`, large, thumb };
+    return { kind: "made", file: nameOfPhoto(large), large, thumb };
   } catch (error) {
     if (!(error instanceof Error)) throw error;
     return isHeif

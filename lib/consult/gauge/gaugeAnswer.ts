@@ -96,6 +96,19 @@ export type GaugedLegs = Readonly<{
   flags: readonly string[];
 }>;
 
+/** How much air leaks; null where it could not be counted. */
+export type GaugedLeak = Readonly<{
+  mlPerMinute: number | null;
+  /** The pressure at which it was read. */
+  atPa: number | null;
+  /** At the pressure at which leaks compare; see `playingPa`. */
+  atPlayingMlPerMinute: number | null;
+  /** As a multiple of a sound one's. */
+  timesSound: number | null;
+  means: readonly string[];
+  flags: readonly string[];
+}>;
+
 /** What the swap tests say. */
 export type GaugedSwaps = Readonly<{
   suspects: readonly Readonly<{
@@ -126,6 +139,7 @@ export type GaugeAnswer = Readonly<{
   bores: readonly GaugedTaper[];
   swaps: GaugedSwaps | null;
   legs: readonly GaugedLegs[];
+  leaks: readonly GaugedLeak[];
   /** Findings that the readings answer, by the vocabulary's bounds; on parts that it knows. */
   findings: readonly Readonly<{ check: string; outcome: string; part: string }>[];
   /** Every flag above, with the part that it is about. */

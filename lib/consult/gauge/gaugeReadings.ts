@@ -7,13 +7,14 @@ import { readDiameters, readLegs, readPlugs } from "../understand/readReadings";
 import { readSwapTests } from "../understand/readSwapTests";
 import type { GaugeAnswer } from "./gaugeAnswer";
 import { gaugeBores } from "./gaugeBores";
+import { gaugeLeak } from "./gaugeLeak";
 import { gaugeLegs } from "./gaugeLegs";
 import { gaugePlugs } from "./gaugePlugs";
 import { gaugeSwaps } from "./gaugeSwaps";
 import type { ReadingsInput } from "./readingsInput";
 
 /**
- * Reads plugs, diameters and swap tests without a case: intervals, flags, suspects, and the findings that they answer.
+ * Reads plugs, diameters, swap tests, slide legs and leaks without a case: intervals, flags, suspects, and the findings that they answer.
  * Parts that the vocabulary knows come back under its names (`2nd casing` as `casing 2`), any others as they were written.
  *
  * @param input from `readingsSchema`
@@ -58,6 +59,7 @@ export function gaugeReadings(input: ReadingsInput, reader: Reader): GaugeAnswer
   const sections = diameters.flatMap(({ part }) => queues.get(part)?.shift() ?? []);
   const swapped = gaugeSwaps(swaps);
   const legs = input.legs.map(({ part, ...reading }) => gaugeLegs(nameOf(part), reading, reader.vocabulary));
+  const leaks = input.leaks.map(gaugeLeak);
   return {
     ...(input.id === undefined ? {} : { id: input.id }),
     gauges: plugged,
@@ -65,11 +67,13 @@ export function gaugeReadings(input: ReadingsInput, reader: Reader): GaugeAnswer
     bores: mapped.map(({ taper }) => taper),
     swaps: swapped,
     legs,
+    leaks,
     findings: findingsOf(input, refOf, howOf, reader),
     flags: [
       ...[...plugged, ...sections, ...legs].flatMap(({ part, flags }) =>
         flags.map((flag) => `${part}: ${flag}`),
       ),
+      ...leaks.flatMap(({ flags }) => flags.map((flag) => `leak: ${flag}`)),
       ...(swapped?.flags ?? []).map((flag) => `swaps: ${flag}`),
     ],
   };

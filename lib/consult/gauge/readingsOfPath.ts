@@ -1,5 +1,12 @@
 import type { Case } from "../../casebook/caseFile";
-import { isBoreStep, isPlugStep, isSwapStep, type Step, type SwapStep } from "../../casebook/step";
+import {
+  isBoreStep,
+  isLeakStep,
+  isPlugStep,
+  isSwapStep,
+  type Step,
+  type SwapStep,
+} from "../../casebook/step";
 import type { ReadingsInput } from "./readingsInput";
 
 /**
@@ -19,6 +26,7 @@ export function readingsOfPath({ path }: Pick<Case, "path">): ReadingsInput {
       return { a, b, result: found, ...(how === "" ? {} : { where: how }) };
     }),
     legs: [],
+    leaks: path.filter(isLeakStep).map(({ leak }) => leak),
   };
 }
 

@@ -3,6 +3,7 @@ import { estimateMinutes } from "../../estimate/estimateMinutes";
 import { minutesCurve, minutesWithin, stretchCurve } from "../../estimate/minutesCurve";
 import type { JobMinutes } from "../../estimate/proposePrice";
 import type { Bench } from "../bench/bench";
+import { jobInView, type RetrievedLike } from "../similarCases";
 import { type HarmTail, harmTail } from "./harmTail";
 import { type LikeCaseJob, likeJobs } from "./likeJobs";
 import { learnStretch, meanMinutes } from "./stretch";
@@ -27,20 +28,22 @@ export type JobEstimate = Readonly<{
  * Estimates a job in hand from the cases like it, stretched so that each figure holds as often as it says, with the tail
  * that the harms of its repairs add.
  *
+ * @param found what `likeCases` gives for it
  * @param repairs ids of the repairs in view
  * @returns undefined where no case is like it
  */
 export function estimateJob(
-  kase: Pick<Case, "id" | "instrument" | "complaint" | "path">,
+  { instrument }: Pick<Case, "instrument">,
+  found: readonly RetrievedLike[],
   repairs: readonly string[],
   bench: Bench,
 ): JobEstimate | undefined {
-  const like = likeJobs(kase, bench);
+  const like = likeJobs(found);
   const plain = estimateMinutes(like);
   if (!plain) return undefined;
   const stretch = learnStretch(bench);
   const curve = stretchCurve(minutesCurve(like), stretch.factors);
-  const tail = harmTail(repairs, like, bench);
+  const tail = harmTail(repairs, jobInView(instrument, found), like, bench);
   const { harmChance, harmMinutes } = tail;
   return {
     p50: minutesWithin(curve, 0.5),

@@ -1,16 +1,15 @@
-import { jeffreysInterval } from "../../estimate/jeffreysInterval";
 import type { Bench } from "../bench/bench";
+import type { JobInView } from "../repairs/countLikeJobs";
+import { warnOfRepair } from "../sheet/warnOfRepair";
 import type { LikeCaseJob } from "./likeJobs";
 
 /** How often a repair did harm, and what it then cost. */
 export type RepairTail = Readonly<{
   repair: string;
   label: string;
-  done: number;
-  harmed: number;
-  /** Where the rate lies in the long run, nineteen times in twenty; undefined where the repair was never done. */
-  interval: Readonly<{ low: number; high: number }> | undefined;
-  /** The chance reckoned with, and the minutes to make good, on average, that the shop then bears. */
+  /** How often in jobs like this one, in words; see `harmWords`. */
+  odds: string;
+  /** The chance reckoned with, by all jobs in which it was done, and the minutes to make good, on average, that the shop then bears. */
   chance: number;
   shopMinutes: number;
 }>;
@@ -33,22 +32,25 @@ const imagined = 5;
  *
  * @param repairs ids of the repairs in view; unknown ones are passed over
  */
-export function harmTail(repairs: readonly string[], like: readonly LikeCaseJob[], bench: Bench): HarmTail {
+export function harmTail(
+  repairs: readonly string[],
+  job: JobInView,
+  like: readonly LikeCaseJob[],
+  bench: Bench,
+): HarmTail {
   const all = [...bench.repairs.values()];
   const everDone = all.reduce((sum, { done }) => sum + done, 0);
   const everHarmed = all.reduce((sum, { harmed }) => sum + harmed, 0);
   const rate = everDone > 0 ? everHarmed / everDone : 0;
   const rows = [...new Set(repairs)].flatMap((id): RepairTail[] => {
-    const repair = bench.vocabulary.repairs.get(id);
-    if (!repair) return [];
-    const { done, harmed } = bench.repairs.get(id) ?? { done: 0, harmed: 0 };
+    const warning = warnOfRepair(bench, id, job);
+    if (!warning) return [];
+    const { label, odds, done, harmed } = warning;
     return [
       {
         repair: id,
-        label: repair.label,
-        done,
-        harmed,
-        interval: done > 0 ? jeffreysInterval(harmed, done) : undefined,
+        label,
+        odds,
         chance: done === 0 ? rate : (harmed + imagined * rate) / (done + imagined),
         shopMinutes: shopMinutesOf(id, bench) ?? shopMinutesOf(undefined, bench) ?? 0,
       },

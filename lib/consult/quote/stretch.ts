@@ -3,6 +3,7 @@ import { isRepairStep } from "../../casebook/step";
 import { conformalLevel } from "../../estimate/conformalLevel";
 import { curveShares, type LikeJob, type MinutesCurve, minutesCurve } from "../../estimate/minutesCurve";
 import type { Bench } from "../bench/bench";
+import { likeCases } from "../likeCases";
 import { likeJobs } from "./likeJobs";
 
 /** By how much the minutes of like jobs fall short of, or exceed, those of the jobs themselves. */
@@ -54,7 +55,7 @@ export function pastEstimates(bench: Bench, most = Number.POSITIVE_INFINITY): Pa
     (_, at) => timed[Math.floor(at * step)],
   );
   return asked.flatMap((kase) => {
-    const jobs = kase === undefined ? [] : likeJobs(beforeRepair(kase), bench);
+    const jobs = kase === undefined ? [] : likeJobs(likeCases(beforeRepair(kase), bench));
     if (kase?.minutes === undefined || jobs.length === 0) return [];
     return [{ case: kase.id, minutes: kase.minutes, curve: minutesCurve(jobs), mean: meanMinutes(jobs) }];
   });

@@ -1,5 +1,5 @@
 import type { Case } from "../../casebook/caseFile";
-import { isRepairStep } from "../../casebook/step";
+import { repairsDone } from "../../casebook/repairsDone";
 
 /** What a repair did that it should not have, in which case and when that came in. */
 export type RecordedHarm = Readonly<{ case: string; received: string; what: string }>;
@@ -22,26 +22,18 @@ export type RepairRecord = Readonly<{
 export const noRecord: RepairRecord = { done: 0, harmed: 0, harms: [], counts: [] };
 
 /** Adds a case's repairs to the records, or with `sign` -1 takes them back. */
-export function recordRepairs(
-  records: Map<string, RepairRecord>,
-  { id: caseId, instrument, received, path, harms }: Case,
-  sign: 1 | -1 = 1,
-): void {
-  for (const id of new Set(path.filter(isRepairStep).map(({ repair }) => repair))) {
+export function recordRepairs(records: Map<string, RepairRecord>, kase: Case, sign: 1 | -1 = 1): void {
+  const { id: caseId, instrument, received, harms } = kase;
+  for (const [id, didHarm] of repairsDone(kase)) {
     const before = records.get(id) ?? noRecord;
     const own = harms
       .filter(({ repair }) => repair === id)
       .map(({ what }) => ({ case: caseId, received, what }));
-    const didHarm = own.length > 0;
     const more = { instrument, done: sign, harmed: didHarm ? sign : 0 };
     records.set(id, {
       done: before.done + more.done,
       harmed: before.harmed + more.harmed,
-      harms: !didHarm
-        ? before.harms
-        : sign > 0
-          ? [...before.harms, ...own]
-          : before.harms.filter((harm) => harm.case !== caseId),
+      harms: sign > 0 ? [...before.harms, ...own] : before.harms.filter((harm) => harm.case !== caseId),
       counts: addCount(before.counts, more),
     });
   }
@@ -59,15 +51,22 @@ function addCount(counts: readonly RepairCount[], more: RepairCount): readonly R
 }
 
 /**
- * What a repair did that it should not have, the last first: by when the case came in, ties by case id.
+ * What a repair did that it should not have: in the cases named first, then in others; of both the last first, by when the
+ * case came in, ties by case id.
  *
  * @param most how many at most, 1 or more
  */
-export function latestHarms({ harms }: RepairRecord, most: number): readonly RecordedHarm[] {
-  const isLater = (a: RecordedHarm, b: RecordedHarm) =>
-    a.received > b.received || (a.received === b.received && a.case > b.case);
-  return harms.reduce<readonly RecordedHarm[]>((latest, harm) => {
-    const at = latest.findIndex((other) => isLater(harm, other));
-    return [...latest.slice(0, at < 0 ? most : at), harm, ...(at < 0 ? [] : latest.slice(at))].slice(0, most);
+export function firstHarms(
+  { harms }: RepairRecord,
+  most: number,
+  cases: ReadonlySet<string>,
+): readonly RecordedHarm[] {
+  const goesBefore = (a: RecordedHarm, b: RecordedHarm) => {
+    if (cases.has(a.case) !== cases.has(b.case)) return cases.has(a.case);
+    return a.received > b.received || (a.received === b.received && a.case > b.case);
+  };
+  return harms.reduce<readonly RecordedHarm[]>((first, harm) => {
+    const at = first.findIndex((other) => goesBefore(harm, other));
+    return [...first.slice(0, at < 0 ? most : at), harm, ...(at < 0 ? [] : first.slice(at))].slice(0, most);
   }, []);
 }

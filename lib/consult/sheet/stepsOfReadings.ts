@@ -1,4 +1,5 @@
 import { formatPartRef, type PartRef } from "../../casebook/partRef";
+import { readLeak } from "../../gauging/fits/readLeak";
 import { lengthWords } from "../../gauging/lengths/lengthWords";
 import { readSize, type SizeKind } from "../../gauging/lengths/readSize";
 import { splayWords } from "../../gauging/slides/splayWords";
@@ -13,14 +14,14 @@ type Step = Readonly<Record<string, unknown>>;
 type Plugs = Readonly<{ passes: readonly string[]; stops: readonly string[]; depth?: string | undefined }>;
 
 /**
- * Writes gauge readings as steps of a path, in the order plugs, bores, swaps, legs. Parts come out under the vocabulary's names; a
+ * Writes gauge readings as steps of a path, in the order plugs, bores, swaps, legs, leaks. Parts come out under the vocabulary's names; a
  * piston that was measured is the one that goes into the bore. Legs whose readings decide nothing make no step.
  *
  * @param instrument id of the job's instrument; may be empty
  * @returns the steps, or the first length or part that nobody could read
  */
 export function stepsOfReadings(
-  { gauges, diameters, swaps, legs }: ReadingsInput,
+  { gauges, diameters, swaps, legs, leaks }: ReadingsInput,
   reader: Reader,
   instrument: string,
 ): Readonly<{ steps: readonly Step[] }> | Fault {
@@ -85,6 +86,11 @@ export function stepsOfReadings(
       const { findings, result } = readLegs(on, reading, reader.vocabulary);
       const note = splayWords(result.splay, lengthWords("both")).join(" ");
       return findings.map(({ check, outcome }) => ({ check, part: part(words), found: outcome, note }));
+    }),
+    ...leaks.flatMap((leak) => {
+      const found = readLeak(leak);
+      if (found.kind === "write") fault("a leak that cannot be counted", found.faults.join("; "));
+      return found.kind === "leak" ? [{ leak }] : [];
     }),
   ];
   return faults[0] ?? { steps };

@@ -3,7 +3,7 @@ import { groupOf, listOf, numberIn } from "../../casebook/form/fieldTexts";
 import { readClock } from "./readClock";
 import { refuse, type SheetWish, type WishMet } from "./wish";
 
-/** Takes the last step back, with the harm that it did; where there is a clock its minutes go back to it. */
+/** Takes the last step back, with the harms that it did; where there is a clock its minutes go back to it. */
 export function takeBack({ before, form }: SheetWish): WishMet {
   const last = form.steps.at(-1);
   if (!last) return refuse("path", "no step", "a step first");
@@ -20,11 +20,14 @@ export function takeBack({ before, form }: SheetWish): WishMet {
   };
 }
 
-/** The harms without the one that the last step did, where it did one. */
+/** The harms without those that the last step did: they name it, or where none does, the last that names its repair. */
 function harmsWithoutLast({ path, harms }: Fields): readonly unknown[] | undefined {
-  const { repair, result } = groupOf(listOf(path).at(-1));
-  const list = listOf(harms);
   if (harms === undefined) return undefined;
-  const last = result === "harm" ? list.findLastIndex((harm) => groupOf(harm).repair === repair) : -1;
+  const list = listOf(harms);
+  const steps = listOf(path);
+  const others = list.filter((harm) => groupOf(harm).step !== steps.length);
+  const { repair, result } = groupOf(steps.at(-1));
+  if (others.length < list.length || result !== "harm") return others;
+  const last = list.findLastIndex((harm) => groupOf(harm).repair === repair);
   return list.filter((_, at) => at !== last);
 }

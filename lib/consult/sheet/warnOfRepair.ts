@@ -1,28 +1,27 @@
 import type { Warning } from "../answer";
 import type { Bench } from "../bench/bench";
-import { countLikeJobs } from "../repairs/countLikeJobs";
+import { countLikeJobs, type JobInView } from "../repairs/countLikeJobs";
 import { harmWords } from "../repairs/harmWords";
-import { latestHarms, noRecord } from "../repairs/repairRecords";
+import { firstHarms, noRecord } from "../repairs/repairRecords";
 
 const mostHarms = 3;
 
 /**
- * What to know before one repair is done: how it went in like jobs, how it goes wrong, what to look at first, what can hurt
- * the one who does it.
+ * What to know before one repair is done: how it went in jobs like this one, how it goes wrong, what to look at first, what
+ * can hurt the one who does it.
  *
- * @param instrument the instrument on the bench, where it is known
  * @returns undefined where the handbook knows no such repair
  */
 export function warnOfRepair(
   { vocabulary, repairs }: Pick<Bench, "vocabulary" | "repairs">,
   id: string,
-  instrument?: string,
+  job: JobInView,
 ): Warning | undefined {
   const repair = vocabulary.repairs.get(id);
   if (!repair) return undefined;
   const record = repairs.get(id) ?? noRecord;
-  const harms = latestHarms(record, mostHarms);
-  const likeJobs = countLikeJobs(record, vocabulary, instrument);
+  const harms = firstHarms(record, mostHarms, new Set(job.like.map((kase) => kase.id)));
+  const likeJobs = countLikeJobs({ id, record }, vocabulary, job);
   return {
     repair: id,
     label: repair.label,

@@ -29,6 +29,11 @@ const choicesSchema = z.object({
   decimal: importChoicesSchema.shape.decimal.catch(undefined),
   incomplete: z.enum(["refuse", "open"]).catch("refuse"),
 });
+/** The first bytes of every zip, spreadsheet files among them. Source: PKWARE APPNOTE 6.3.10, section 4.3.7. */
+const zipStart = [0x50, 0x4b];
+const isZip =
+  "It is a zip, or a spreadsheet file, and no text. Save a spreadsheet as CSV and choose that; a zip of a casebook goes in under Bring a copy back.";
+
 const pastedSchema = z.string().catch("");
 
 /**
@@ -65,7 +70,9 @@ async function readSource(
   if (file instanceof Blob && file.size > 0) {
     const name = file instanceof File ? file.name.slice(0, 300) : "the file";
     if (file.size > largestTableFile) return { source: undefined, fault: tooLong };
-    const decoded = decodeText(new Uint8Array(await file.arrayBuffer()));
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    if (zipStart.every((byte, at) => bytes[at] === byte)) return { source: undefined, fault: isZip };
+    const decoded = decodeText(bytes);
     if (!decoded)
       return { source: undefined, fault: "It is no text. Save the table as CSV and choose that file." };
     if (decoded.text.length > longestTable) return { source: undefined, fault: tooLong };

@@ -23,7 +23,8 @@ export type PlugReport = Readonly<{
   bore: BracketAtDepth;
   reference: BracketAtDepth | null;
   reduction: Reduction | null;
-  piston: Readonly<{ diameterMm: number; plusMinusMm: number }> | null;
+  /** `plusMinusMm` is null where none was written: the diameter is then taken as exact. */
+  piston: Readonly<{ diameterMm: number; plusMinusMm: number | null }> | null;
   clearance: Clearance | null;
   fit: NamedFit | null;
   leak: LeakRatio | null;
@@ -101,8 +102,8 @@ export function plugReport(
       leak: null,
       flags,
     };
-  const piston = { diameterMm, plusMinusMm };
-  const gap = clearance(bore, piston);
+  const piston = { diameterMm, plusMinusMm: plusMinus === undefined ? null : plusMinusMm };
+  const gap = clearance(bore, { diameterMm, plusMinusMm });
   if (gap.standing === "undecided" && !isOpen(bore))
     flags.push("undecided: the piston's size lies within the bore's bracket; try plugs nearer to it");
   return {

@@ -81,6 +81,8 @@ const minutes = fc
   .map((value) => value + 0);
 const part = fc.constantFrom("valve 1", "valve", "piston 2", "casing 3", "bell-stem", "other valve");
 const length = fc.constantFrom(".6650 in", "16.9 mm", "665", "665.5 thou");
+/** Any words as an amount: what was written is kept, whether it can be read or not. */
+const amount = (text: string) => [...text.trim()].slice(0, 12).join("").trim() || "40 ml/min";
 const lengths = fc.array(length, { maxLength: 4 });
 
 const step = fc.oneof(
@@ -111,6 +113,20 @@ const step = fc.oneof(
     note,
   }),
   fc.record({
+    leak: fc.oneof(
+      fc.record({ flow: words.map(amount), at: fc.constant("30 mbar") }),
+      fc.record({
+        volume: fc.constant("450 ml"),
+        first: fc.constantFrom("30 mbar", "-12 inH2O"),
+        second: fc.constant("18 mbar"),
+        after: fc.constant("10 s"),
+        sound: fc.option(fc.constant("8 ml/min"), { nil: undefined }),
+      }),
+    ),
+    minutes,
+    note,
+  }),
+  fc.record({
     repair: fc.constantFrom("clean-and-oil", "ease-casing"),
     part: fc.option(part, { nil: undefined }),
     result: fc.constantFrom("fixed", "better", "no-change", "harm"),
@@ -125,6 +141,7 @@ const stepNames = [
   "swap",
   "plugs",
   "bore",
+  "leak",
   "repair",
   "where",
   "way",

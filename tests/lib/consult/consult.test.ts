@@ -243,8 +243,8 @@ describe("what is known of a problem", () => {
       why: "Lacquer marked by the mandrel.",
       harms: [{ what: "Lacquer marked by the mandrel." }, { what: "Wall went out too far." }],
       // 2 of 2: scipy.stats.beta.ppf(.025, 2.5, .5) = .333178 (SciPy, a general-purpose library).
-      likeJobs: { done: 2, harmed: 2, low: 0.3332, high: 1 },
-      odds: "2 of 2 like jobs went wrong; fairly sure over 33 in a hundred",
+      likeJobs: { among: "like", done: 2, harmed: 2, low: 0.3332, high: 1 },
+      odds: "2 of 2 jobs like this one went wrong; fairly sure over 33 in a hundred",
       checkFirst: [{ check: "plugs" }],
     });
   });

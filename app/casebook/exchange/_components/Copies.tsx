@@ -7,7 +7,7 @@ const copies = [
     format: "zip",
     name: "Everything, as files",
     tells:
-      "The Markdown files to the byte, and the photos, in one zip. This is the copy to keep: npm run -s case -- import puts it back.",
+      "The Markdown files to the byte, and the photos, in one zip. This is the copy to keep: it can be brought back below.",
   },
   {
     format: "csv",

@@ -42,15 +42,18 @@ export function ClockPart({ sheet, clock }: Props) {
           Without a clock
         </button>
       </SheetForm>
-      <details>
-        <summary className={styles.right}>Put it right</summary>
-        <SheetForm sheet={sheet} wish="clock" name="clock-set" className={styles.set}>
-          <TypedField name="clockMinutes" label="Minutes it should show" kind="number" />
-          <button type="submit" name="clock" value="set" className={controls.plain}>
-            Set it
-          </button>
-        </SheetForm>
-      </details>
+      <SheetForm
+        sheet={sheet}
+        wish="clock"
+        name="clock-set"
+        className={styles.set}
+        fold={{ summary: "Put it right", summaryClassName: styles.right }}
+      >
+        <TypedField name="clockMinutes" label="Minutes it should show" kind="number" />
+        <button type="submit" name="clock" value="set" className={controls.plain}>
+          Set it
+        </button>
+      </SheetForm>
     </div>
   );
 }

@@ -6,6 +6,7 @@ import styles from "./DoneNote.module.css";
 const words: Readonly<Record<string, string>> = {
   kept: "Kept as a bench sheet. From here every step is on disk as soon as it is tapped.",
   log: "Logged.",
+  harm: "The harm is kept with the step that did it. To undo it, put the version before back, under Earlier versions.",
   say: "Logged as it was understood: look whether the path says what you meant.",
   undo: "The last step is taken back. The version with it is kept among the earlier ones.",
   edit: "Kept.",

@@ -7,6 +7,7 @@ import { TypedField } from "@/app/sheets/_components/TypedField";
 import type { Case } from "@/lib/casebook/caseFile";
 import { formOfFields } from "@/lib/casebook/form/caseForm";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
+import foldStyles from "./EditSheet.module.css";
 
 type Props = Readonly<{ sheet: SheetVersion; kase: Case; vocabulary: Vocabulary }>;
 
@@ -18,7 +19,16 @@ export function EditSheet({ sheet, kase, vocabulary }: Props) {
   const isListed = groups.some(({ options }) => options.some(({ id }) => id === kase.instrument));
   const own = { id: kase.instrument, label: instruments.get(kase.instrument)?.label ?? kase.instrument };
   return (
-    <SheetForm sheet={sheet} wish="edit" name="edit">
+    <SheetForm
+      sheet={sheet}
+      wish="edit"
+      name="edit"
+      fold={{
+        summary: "Put this right, note the state on arrival",
+        className: "unprinted",
+        summaryClassName: foldStyles.edit,
+      }}
+    >
       <div className={styles.fields}>
         <TypedField name="title" label="Title" value={form.title} className={styles.wide} />
         <TypedChoice

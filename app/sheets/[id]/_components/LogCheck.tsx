@@ -1,7 +1,7 @@
 import Link from "next/link";
 import controls from "@/app/_components/controls.module.css";
 import { RiskMark } from "@/app/_components/RiskMark";
-import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
+import { type Fold, SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
 import styles from "@/app/sheets/_components/SheetForm.module.css";
 import { TypedChoice } from "@/app/sheets/_components/TypedChoice";
 import { TypedField } from "@/app/sheets/_components/TypedField";
@@ -15,12 +15,13 @@ type Props = Readonly<{
   hasClock: boolean;
   /** Places in the stroke, where the check may be about one. */
   places: readonly Readonly<{ id: string; label: string }>[];
+  fold: Fold;
 }>;
 
 /** A check to be logged: part, minutes and note as they are, then one tap on what was found. */
-export function LogCheck({ sheet, check, part, hasClock, places }: Props) {
+export function LogCheck({ sheet, check, part, hasClock, places, fold }: Props) {
   return (
-    <SheetForm sheet={sheet} wish="log" name={`check-${check.id}`} hasChoices>
+    <SheetForm sheet={sheet} wish="log" name={`check-${check.id}`} hasChoices fold={fold}>
       <input type="hidden" name="step.0.what" value={`check ${check.id}`} />
       <p>
         {check.question} <RiskMark riskClass={check.risk} />{" "}

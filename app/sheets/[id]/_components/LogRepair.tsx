@@ -1,7 +1,9 @@
 import Link from "next/link";
 import { WarningRow } from "@/app/_bench/WarningRow";
 import controls from "@/app/_components/controls.module.css";
-import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
+import { labelOf } from "@/app/_components/labelOf";
+import { FormFold } from "@/app/sheets/_components/FormFold";
+import { type Fold, SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
 import styles from "@/app/sheets/_components/SheetForm.module.css";
 import { TypedChoice } from "@/app/sheets/_components/TypedChoice";
 import { TypedField } from "@/app/sheets/_components/TypedField";
@@ -14,8 +16,10 @@ type Props = Readonly<{
   sheet: SheetVersion;
   kase: Case;
   repair: Repair;
+  repairs: ReadonlyMap<string, Repair>;
   warning: Warning | undefined;
   part: string;
+  fold: Fold;
 }>;
 
 /** From this risk class on a repair is looked ahead at before it is begun. */
@@ -31,59 +35,66 @@ const payers = [
 ];
 
 /** A repair to be logged with its result, after what should be known before it is done. */
-export function LogRepair({ sheet, kase, repair, warning, part }: Props) {
-  const wasSeen = kase.plan?.some((planned) => planned.repair === repair.id && planned.seen !== undefined);
+export function LogRepair({ sheet, kase, repair, repairs, warning, part, fold }: Props) {
+  const onPlan = kase.plan?.filter((planned) => planned.repair === repair.id) ?? [];
+  const wasSeen = onPlan.some(({ seen }) => seen !== undefined);
   const earlier = kase.path.flatMap((step, at) =>
-    isRepairStep(step) && step.repair === repair.id ? [{ id: String(at + 1), label: `Step ${at + 1}` }] : [],
+    isRepairStep(step)
+      ? [{ id: String(at + 1), label: `Step ${at + 1}: ${labelOf(repairs, step.repair)}` }]
+      : [],
   );
   return (
-    <>
+    <SheetForm sheet={sheet} wish="log" name={`repair-${repair.id}`} hasChoices fold={fold}>
       {warning ? <WarningRow warning={warning} /> : null}
       {repair.risk >= forceful && !wasSeen ? (
         <p className="small">
-          What goes before it is not kept as seen yet: put it on the <Link href="#plan">plan</Link> first.
+          What goes before it is not kept as seen yet: {onPlan.length > 0 ? "tick it off" : "put it"} on the{" "}
+          <Link href="#plan">plan</Link> first.
         </p>
       ) : null}
-      <SheetForm sheet={sheet} wish="log" name={`repair-${repair.id}`} hasChoices>
-        <input type="hidden" name="step.0.what" value={`repair ${repair.id}`} />
-        <div className={styles.fields}>
-          <TypedField name="step.0.part" label="Part" value={part} list="parts" />
-          <TypedField
-            name="step.0.minutes"
-            label="Minutes"
-            blank={kase.clock ? "clock's" : undefined}
-            value={kase.clock ? "" : String(repair.minutes.usual)}
-            kind="number"
-            className={styles.narrow}
-          />
-          <TypedField name="step.0.note" label="Note" className={styles.half} />
-        </div>
-        <fieldset className={styles.outcomes}>
-          <legend>Result: one tap logs it</legend>
-          {results.map(({ id, label }) => (
-            <button key={id} type="submit" name="step.0.found" value={id} className={controls.plain}>
-              {label}
+      <input type="hidden" name="step.0.what" value={`repair ${repair.id}`} />
+      <div className={styles.fields}>
+        <TypedField name="step.0.part" label="Part" value={part} list="parts" />
+        <TypedField
+          name="step.0.minutes"
+          label="Minutes"
+          blank={kase.clock ? "clock's" : undefined}
+          value={kase.clock ? "" : String(repair.minutes.usual)}
+          kind="number"
+          className={styles.narrow}
+        />
+        <TypedField name="step.0.note" label="Note" className={styles.half} />
+      </div>
+      <fieldset className={styles.outcomes}>
+        <legend>Result: one tap logs it</legend>
+        {results.map(({ id, label }) => (
+          <button key={id} type="submit" name="step.0.found" value={id} className={controls.plain}>
+            {label}
+          </button>
+        ))}
+        <FormFold summary="It did harm" sentBy={{ name: "step.0.found", value: "harm" }}>
+          <div className={styles.fields}>
+            <TypedField name="harmWhat" label="What happened to the instrument" className={styles.wide} />
+            <TypedField name="harmHow" label="How it came to that" className={styles.wide} />
+            {earlier.length > 0 ? (
+              <TypedChoice
+                name="harmStep"
+                label="By which step"
+                none="This one"
+                options={earlier}
+                hint="by an earlier one: the harm alone is kept, no new step"
+              />
+            ) : null}
+            <TypedField name="harmMinutes" label="Minutes to make good" kind="number" />
+            <TypedChoice name="harmPaidBy" label="Who pays for it" value="shop" options={payers} />
+          </div>
+          <p className={styles.buttons}>
+            <button type="submit" name="step.0.found" value="harm" className={controls.lead}>
+              Log the harm
             </button>
-          ))}
-          <details>
-            <summary>It did harm</summary>
-            <div className={styles.fields}>
-              <TypedField name="harmWhat" label="What happened to the instrument" className={styles.wide} />
-              <TypedField name="harmHow" label="How it came to that" className={styles.wide} />
-              {earlier.length > 0 ? (
-                <TypedChoice name="harmStep" label="By which step" none="This one" options={earlier} />
-              ) : null}
-              <TypedField name="harmMinutes" label="Minutes to make good" kind="number" />
-              <TypedChoice name="harmPaidBy" label="Who pays for it" value="shop" options={payers} />
-            </div>
-            <p className={styles.buttons}>
-              <button type="submit" name="step.0.found" value="harm" className={controls.lead}>
-                Log the harm
-              </button>
-            </p>
-          </details>
-        </fieldset>
-      </SheetForm>
-    </>
+          </p>
+        </FormFold>
+      </fieldset>
+    </SheetForm>
   );
 }

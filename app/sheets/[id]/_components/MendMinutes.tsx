@@ -9,26 +9,28 @@ type Props = Readonly<{ sheet: SheetVersion; steps: readonly StepView[] }>;
 /** The minutes of the logged steps, to be put right. */
 export function MendMinutes({ sheet, steps }: Props) {
   return (
-    <details className={styles.mend}>
-      <summary>Put minutes right</summary>
-      <SheetForm sheet={sheet} wish="minutes" name="minutes">
-        {steps.map(({ title, minutes }, at) => (
-          <div key={`${at} ${title}`} className={styles.step}>
-            <input type="hidden" name={`step.${at}.from`} value={at} />
-            <TypedField
-              name={`step.${at}.minutes`}
-              label={`${at + 1}. ${title}`}
-              kind="number"
-              value={String(minutes)}
-            />
-          </div>
-        ))}
-        <p>
-          <button type="submit" className={controls.plain}>
-            Keep these minutes
-          </button>
-        </p>
-      </SheetForm>
-    </details>
+    <SheetForm
+      sheet={sheet}
+      wish="minutes"
+      name="minutes"
+      fold={{ summary: "Put minutes right", className: styles.mend }}
+    >
+      {steps.map(({ title, minutes }, at) => (
+        <div key={`${at} ${title}`} className={styles.step}>
+          <input type="hidden" name={`step.${at}.from`} value={at} />
+          <TypedField
+            name={`step.${at}.minutes`}
+            label={`${at + 1}. ${title}`}
+            kind="number"
+            value={String(minutes)}
+          />
+        </div>
+      ))}
+      <p>
+        <button type="submit" className={controls.plain}>
+          Keep these minutes
+        </button>
+      </p>
+    </SheetForm>
   );
 }

@@ -1,5 +1,6 @@
 import controls from "@/app/_components/controls.module.css";
 import { Photos } from "@/app/_components/Photos";
+import { FormFold } from "@/app/sheets/_components/FormFold";
 import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
 import fields from "@/app/sheets/_components/SheetForm.module.css";
 import { TypedField } from "@/app/sheets/_components/TypedField";
@@ -24,15 +25,14 @@ export function PhotosPart({ sheet, kase: { id, photos = [] } }: Props) {
             <div className={`${styles.under} unprinted`}>
               <SheetForm sheet={sheet} wish="caption" name={`caption-${file}`}>
                 <input type="hidden" name="photo" value={file} />
-                <details>
-                  <summary className={styles.opens}>{caption ? "Reword" : "Describe"}</summary>
+                <FormFold summary={caption ? "Reword" : "Describe"} className={styles.opens}>
                   <TypedField name="caption" label={`What photo ${at + 1} shows`} value={caption ?? ""} />
                   <p className={fields.buttons}>
                     <button type="submit" className={controls.plain}>
                       Keep these words
                     </button>
                   </p>
-                </details>
+                </FormFold>
               </SheetForm>
               <SheetForm sheet={sheet} wish="photo-off" name={`off-${file}`}>
                 <input type="hidden" name="photo" value={file} />
@@ -45,8 +45,7 @@ export function PhotosPart({ sheet, kase: { id, photos = [] } }: Props) {
         />
       ) : null}
       <SheetForm sheet={sheet} wish="photos" name="photos" act={takePhotosIn} className="unprinted">
-        <details>
-          <summary className={styles.opens}>Add photos of the state on arrival</summary>
+        <FormFold summary="Add photos of the state on arrival" className={styles.opens}>
           <div className={styles.add}>
             <PhotoField mostBytes={mostSentBytes} />
             <TypedField name="caption" label="What they show, if you like" />
@@ -56,7 +55,7 @@ export function PhotosPart({ sheet, kase: { id, photos = [] } }: Props) {
               </button>
             </p>
           </div>
-        </details>
+        </FormFold>
       </SheetForm>
     </div>
   );

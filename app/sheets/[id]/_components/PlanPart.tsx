@@ -6,8 +6,8 @@ import { TypedField } from "@/app/sheets/_components/TypedField";
 import type { Case } from "@/lib/casebook/caseFile";
 import type { Answer } from "@/lib/consult/answer";
 import type { Bench } from "@/lib/consult/bench/bench";
-import type { LikeCaseJob } from "@/lib/consult/quote/likeJobs";
-import { outlookOfRepair } from "@/lib/consult/sheet/outlookOfRepair";
+import type { JobInView } from "@/lib/consult/repairs/countLikeJobs";
+import { warnOfRepair } from "@/lib/consult/sheet/warnOfRepair";
 import { PlannedRepair } from "./PlannedRepair";
 import styles from "./PlanPart.module.css";
 import { repairChoices } from "./sheetChoices";
@@ -16,12 +16,12 @@ type Props = Readonly<{
   sheet: SheetVersion;
   kase: Case;
   answer: Answer;
-  like: readonly LikeCaseJob[];
+  job: JobInView;
   bench: Bench;
 }>;
 
 /** The repairs that were chosen, each with what to know before it is begun, and the choosing of another. */
-export function PlanPart({ sheet, kase, answer, like, bench }: Props) {
+export function PlanPart({ sheet, kase, answer, job, bench }: Props) {
   const plan = kase.plan ?? [];
   return (
     <Section title="Plan" id="plan" aside="look before forcing" className="unprinted">
@@ -31,15 +31,15 @@ export function PlanPart({ sheet, kase, answer, like, bench }: Props) {
         </p>
       ) : null}
       {plan.map((planned, at) => {
-        const outlook = outlookOfRepair(planned.repair, like, bench);
-        return outlook ? (
+        const warning = warnOfRepair(bench, planned.repair, job);
+        return warning ? (
           <PlannedRepair
             key={`${at} ${planned.repair}`}
             sheet={sheet}
             kase={kase}
             planned={planned}
             at={at}
-            outlook={outlook}
+            warning={warning}
             vocabulary={bench.vocabulary}
           />
         ) : null;

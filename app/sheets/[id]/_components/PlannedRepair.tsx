@@ -1,14 +1,14 @@
 import Link from "next/link";
-import { chanceIn100 } from "@/app/_components/chanceIn100";
+import { Odds } from "@/app/_bench/Odds";
+import { OddsTally } from "@/app/_bench/OddsTally";
 import controls from "@/app/_components/controls.module.css";
-import { HarmRate } from "@/app/_components/HarmRate";
 import { labelOf } from "@/app/_components/labelOf";
 import { partWords } from "@/app/_components/partWords";
 import { RiskMark } from "@/app/_components/RiskMark";
 import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
 import type { Case } from "@/lib/casebook/caseFile";
 import { isRepairStep } from "@/lib/casebook/step";
-import type { RepairOutlook } from "@/lib/consult/sheet/outlookOfRepair";
+import type { Warning } from "@/lib/consult/answer";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { LookFirst } from "./LookFirst";
 import styles from "./PlanPart.module.css";
@@ -19,9 +19,12 @@ type Props = Readonly<{
   planned: NonNullable<Case["plan"]>[number];
   /** Its place in the plan, from 0. */
   at: number;
-  outlook: RepairOutlook;
+  warning: Warning;
   vocabulary: Vocabulary;
 }>;
+
+/** Risk class of what cannot be undone. */
+const noReturn = 4;
 
 const resultWords = {
   fixed: "done: fixed it",
@@ -30,9 +33,9 @@ const resultWords = {
   harm: "done: did harm",
 } as const;
 
-/** A chosen repair: what it did in like cases, what can hurt, whether there is a way back, and what to check first. */
-export function PlannedRepair({ sheet, kase, planned, at, outlook, vocabulary }: Props) {
-  const { warning, likeDone, likeHarmed, interval, harms, noWayBack } = outlook;
+/** A chosen repair: how often it went wrong in like jobs and how, what can hurt, whether there is a way back, and what to check first. */
+export function PlannedRepair({ sheet, kase, planned, at, warning, vocabulary }: Props) {
+  const { harms } = warning;
   const done = kase.path.filter(isRepairStep).findLast(({ repair }) => repair === planned.repair);
   return (
     <article className={styles.planned} data-risk={warning.riskClass} data-done={done ? "" : undefined}>
@@ -52,19 +55,10 @@ export function PlannedRepair({ sheet, kase, planned, at, outlook, vocabulary }:
       </p>
       <p className={styles.facts}>
         <RiskMark riskClass={warning.riskClass} />
-        <HarmRate harmed={warning.harmed} done={warning.done} />
-        {interval ? (
-          <span>
-            in the long run {chanceIn100(interval.low)} to {chanceIn100(interval.high)} in 100
-          </span>
-        ) : null}
-        {likeDone > 0 ? (
-          <span>
-            in jobs like this one {likeHarmed} of {likeDone}
-          </span>
-        ) : null}
+        <OddsTally warning={warning} />
       </p>
-      {noWayBack ? (
+      <Odds warning={warning} />
+      {warning.riskClass >= noReturn ? (
         <p className={styles.noWayBack}>
           <b>No way back.</b> Once this is begun it cannot be undone: tell the customer before, not after.
         </p>

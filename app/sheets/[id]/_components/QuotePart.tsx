@@ -116,11 +116,9 @@ export function QuotePart({ sheet, kase, estimate, settings }: Props) {
 const lossWords = (chance: number) =>
   chance < 0.055 ? "1 in 20, or fewer," : `${chanceIn100(chance)} in 100`;
 
-function tailWords({ label, done, harmed, interval, shopMinutes }: RepairTail): string {
-  if (done === 0 || !interval)
-    return `${label}: not done in any case yet, so nobody knows how often it goes wrong.`;
-  const often = `${label}: went wrong ${harmed} of ${done} times, in the long run ${chanceIn100(interval.low)} to ${chanceIn100(interval.high)} in 100.`;
-  return shopMinutes > 0
-    ? `${often} If it does, the shop is out ${formatMinutes(shopMinutes)}; the price allows for it.`
-    : often;
-}
+const tailWords = ({ label, odds, shopMinutes }: RepairTail) =>
+  `${label}: ${odds.charAt(0).toLowerCase()}${odds.slice(1)}.${
+    shopMinutes > 0
+      ? ` If it goes wrong, the shop is out ${formatMinutes(shopMinutes)}; the price allows for it.`
+      : ""
+  }`;

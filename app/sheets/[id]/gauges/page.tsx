@@ -12,7 +12,6 @@ import { foundWords } from "@/app/_gauges/foundWords";
 import { GaugesForm } from "@/app/_gauges/GaugesForm";
 import { isFilled, readGaugesFields } from "@/app/_gauges/gaugesFields";
 import { gaugesInput, swapsOf } from "@/app/_gauges/gaugesInput";
-import { leakOfFields } from "@/app/_gauges/leakOfFields";
 import { SheetForm } from "@/app/sheets/_components/SheetForm";
 import fieldStyles from "@/app/sheets/_components/SheetForm.module.css";
 import { TypedField } from "@/app/sheets/_components/TypedField";
@@ -72,11 +71,6 @@ export default async function SheetGaugesPage({ params, searchParams }: Props) {
         answer={answer}
         vocabulary={vocabulary}
       />
-      {leakOfFields(fields).kind === "leak" ? (
-        <p className="small soft">
-          A leak is no step of a path: log the check that it answers, and write the figure into its note.
-        </p>
-      ) : null}
       {count > 0 ? (
         <SheetForm
           sheet={{ id: place.id, text: kept.text, hash: kept.hash }}

@@ -10,15 +10,22 @@ import { takeArchive } from "@/lib/casebook/archive/takeArchive";
 import { caseFieldsSchema } from "@/lib/casebook/caseFile";
 import { contentFolders } from "@/lib/casebook/files/contentFolder";
 import { loadCasebook } from "@/lib/casebook/loadCasebook";
+import { nameOfPhoto } from "@/lib/casebook/photos/nameOfPhoto";
+import { thumbOf } from "@/lib/casebook/photos/photo";
+import { preparePhoto } from "@/lib/casebook/photos/preparePhoto";
 import { writeCase } from "@/lib/casebook/writeCase";
 import { change, goodCase } from "@/tests/fixtures/goodCase";
+import { sideways } from "@/tests/fixtures/pictures";
 import { rawZip } from "@/tests/fixtures/rawZip";
 import { smallVocabulary } from "@/tests/fixtures/smallVocabulary";
 import { temporaryFolder } from "@/tests/fixtures/temporaryFolder";
 import { anyFields, anyStory } from "../anyCase";
 
-/** The smallest sound picture: one pixel of a GIF. */
-const pixel = Buffer.from("R0lGODlhAQABAIAAAAAAAP///yH5BAEAAAAALAAAAAABAAEAAAIBRAA7", "base64");
+/** A photo in its two sizes, as a sheet keeps it. */
+const photo = await preparePhoto(await sideways(), "horn.jpg");
+if (photo.kind !== "made") throw new Error(`a photo must be made; got ${photo.received}`);
+const large = `photos/24-001/${photo.file}`;
+const thumb = thumbOf(large);
 
 function place(path: string, bytes: string | Uint8Array): void {
   mkdirSync(dirname(path), { recursive: true });
@@ -51,12 +58,14 @@ describe("an archive that is taken in again", () => {
     const from = temporaryFolder();
     place(join(from, "cases", "24-001.md"), `\uFEFF${goodCase.replaceAll("\n", "\r\n")}`);
     place(join(from, "cases", "24-002.md"), change(goodCase, "24-001", "24-002"));
-    place(join(from, "photos", "24-001", "stem.gif"), pixel);
+    place(join(from, large), photo.large);
+    place(join(from, thumb), photo.thumb);
     const { zip, leftOut } = pack(from);
     expect(leftOut).toEqual([]);
     const to = temporaryFolder();
     expect(statesOf(await take(zip, to))).toEqual([
-      "photos/24-001/stem.gif new",
+      `${large} new`,
+      `${thumb} new`,
       "cases/24-001.md new",
       "cases/24-002.md new",
     ]);
@@ -68,11 +77,11 @@ describe("an archive that is taken in again", () => {
   it("is read by a general-purpose library as the same files", () => {
     const from = temporaryFolder();
     place(join(from, "cases", "24-001.md"), goodCase);
-    place(join(from, "photos", "stem.gif"), pixel);
+    place(join(from, large), photo.large);
     const files = unzipSync(pack(from).zip);
-    expect(Object.keys(files)).toEqual(["cases/24-001.md", "photos/stem.gif"]);
+    expect(Object.keys(files)).toEqual(["cases/24-001.md", large]);
     expect(Buffer.from(files["cases/24-001.md"] ?? []).toString()).toBe(goodCase);
-    expect(Buffer.from(files["photos/stem.gif"] ?? []).equals(pixel)).toBe(true);
+    expect(Buffer.from(files[large] ?? []).equals(photo.large)).toBe(true);
   });
 
   it("gives any casebook back", async () => {
@@ -97,9 +106,9 @@ describe("an archive that is taken in again", () => {
     const to = temporaryFolder();
     const zip = rawZip([
       { name: "cases/24-001.md", bytes: Buffer.from(goodCase) },
-      { name: "photos/a.gif", bytes: pixel },
+      { name: large, bytes: photo.large },
     ]);
-    expect(statesOf(await take(zip, to, false))).toEqual(["photos/a.gif new", "cases/24-001.md new"]);
+    expect(statesOf(await take(zip, to, false))).toEqual([`${large} new`, "cases/24-001.md new"]);
     expect(readdirSync(to)).toEqual([]);
   });
 });
@@ -131,10 +140,34 @@ describe("a lesson in an archive", () => {
     ]);
     const taken = await take(zip, to);
     expect(taken).toMatchObject([
-      { state: "refused", problems: [{ field: "id", received: "'first-week', which another lesson has" }] },
+      { state: "differs", problems: [{ field: "id", received: "'first-week', which another lesson has" }] },
       { state: "refused", problems: [{ file: "lessons/second-week.md", line: 2, field: "id" }] },
     ]);
     expect(readFileSync(join(to, "lessons", "first-week.md"), "utf8")).toContain("Listen first.");
+  });
+});
+
+describe("a photo in an archive", () => {
+  it("is refused where it is not as it is made here, and nothing of it is kept", async () => {
+    const raw = await sideways();
+    const to = temporaryFolder();
+    const taken = await take(
+      rawZip([
+        { name: "photos/24-001/horn.jpg", bytes: raw },
+        { name: `photos/24-001/${nameOfPhoto(raw)}`, bytes: raw },
+        { name: large, bytes: photo.thumb },
+        { name: thumb, bytes: Buffer.concat([photo.thumb, Buffer.from("51 30 N")]) },
+      ]),
+      to,
+    );
+    const found = taken.flatMap((file) => (file.state === "refused" ? file.problems[0]?.received : file));
+    expect(found).toEqual([
+      "a picture under a name that no job can give",
+      "what a camera or a program writes beside the picture (marker e1)",
+      "a picture that is not the one of its name",
+      "bytes after the end of the picture",
+    ]);
+    expect(existsSync(join(to, "photos"))).toBe(false);
   });
 });
 
@@ -142,10 +175,10 @@ describe("a file of an archive that cannot be taken in", () => {
   it("leaves what has its name as it was, and does not keep the others out", async () => {
     const to = temporaryFolder();
     place(join(to, "cases", "24-001.md"), change(goodCase, "It was washed", "It was soaked"));
-    place(join(to, "photos", "a.gif"), "mine");
+    place(join(to, thumb), "mine");
     const before = bytesIn(to);
     const zip = rawZip([
-      { name: "photos/a.gif", bytes: pixel },
+      { name: thumb, bytes: photo.thumb },
       { name: "photos/b.gif", bytes: Buffer.from("<html>") },
       { name: "cases/24-001.md", bytes: Buffer.from(goodCase) },
       { name: "cases/24-002.md", bytes: Buffer.from(change(goodCase, "cornet", "cornt")) },
@@ -155,9 +188,9 @@ describe("a file of an archive that cannot be taken in", () => {
     ]);
     const taken = await take(zip, to);
     expect(statesOf(taken)).toEqual([
-      "photos/a.gif refused",
+      `${thumb} differs`,
       "photos/b.gif refused",
-      "cases/24-001.md refused",
+      "cases/24-001.md differs",
       "cases/24-002.md refused",
       "cases/24-003.md refused",
       "cases/24-004.md refused",
@@ -165,10 +198,10 @@ describe("a file of an archive that cannot be taken in", () => {
     ]);
     expect(bytesIn(to)).toMatchObject(before);
     expect(readdirSync(join(to, "cases"))).toEqual(["24-001.md", "24-005.md"]);
-    const faults = taken.flatMap((file) => (file.state === "refused" ? file.problems : []));
+    const faults = taken.flatMap((file) => ("problems" in file ? file.problems : []));
     expect(faults.map(({ received }) => received)).toEqual([
       "another picture of this name in the casebook",
-      "no picture",
+      "a picture under a name that no job can give",
       "'24-001', which another case has",
       "'cornt'",
       "'24-001'",
@@ -180,8 +213,8 @@ describe("a file of an archive that cannot be taken in", () => {
     const [to, elsewhere] = [temporaryFolder(), temporaryFolder()];
     mkdirSync(join(to, "photos"));
     symlinkSync(elsewhere, join(to, "photos", "24-001"));
-    const taken = await take(rawZip([{ name: "photos/24-001/a.gif", bytes: pixel }]), to);
-    expect(statesOf(taken)).toEqual(["photos/24-001/a.gif refused"]);
+    const taken = await take(rawZip([{ name: large, bytes: photo.large }]), to);
+    expect(statesOf(taken)).toEqual([`${large} refused`]);
     expect(readdirSync(elsewhere)).toEqual([]);
   });
 
@@ -189,7 +222,7 @@ describe("a file of an archive that cannot be taken in", () => {
     const to = temporaryFolder();
     const zip = rawZip([
       { name: "cases/24-001.md", bytes: Buffer.from(goodCase) },
-      { name: "photos/a.gif", bytes: pixel, crc: 7 },
+      { name: large, bytes: photo.large, crc: 7 },
     ]);
     await expect(take(zip, to)).rejects.toThrow("check sum");
     expect(existsSync(join(to, "cases"))).toBe(false);
@@ -197,15 +230,16 @@ describe("a file of an archive that cannot be taken in", () => {
 });
 
 describe("what does not go into an archive", () => {
-  it("is named: broken case files, what is no picture, links", () => {
+  it("is named: broken case files, what is no photo of a job, links", () => {
     const from = temporaryFolder();
     place(join(from, "cases", "24-001.md"), goodCase);
     place(join(from, "cases", "24-002.md"), "broken");
     place(join(from, "photos", "notes.txt"), "words");
+    place(join(from, "photos", "stem.jpg"), photo.large);
     place(join(from, "photos", ".hidden"), "words");
     symlinkSync("/etc/hostname", join(from, "photos", "link.jpg"));
     const { zip, leftOut } = pack(from);
     expect(Object.keys(unzipSync(zip))).toEqual(["cases/24-001.md"]);
-    expect(leftOut).toEqual(["cases/24-002.md", "photos/link.jpg", "photos/notes.txt"]);
+    expect(leftOut).toEqual(["cases/24-002.md", "photos/link.jpg", "photos/notes.txt", "photos/stem.jpg"]);
   });
 });

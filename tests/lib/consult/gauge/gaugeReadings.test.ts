@@ -34,6 +34,17 @@ describe("readings without a case", () => {
     expect(section?.flags.join()).toContain("three-lobed");
   });
 
+  it("give a leak as it would be at playing pressure, in proportion, and against a sound one", () => {
+    // 20 ml/min at 1.5 kPa are 40 at 3 kPa, five times 8.
+    const { leaks, flags } = gauge({
+      leaks: [{ flow: "20 ml/min", at: "15 mbar", sound: "8 ml/min" }, { flow: "20 ml/min" }],
+    });
+    expect(leaks[0]).toMatchObject({ mlPerMinute: 20, atPa: 1500, atPlayingMlPerMinute: 40, timesSound: 5 });
+    expect(leaks[0]?.means[0]).toBe("40 ml/min at 3 kPa, about what a player blows at.");
+    expect(leaks[1]).toMatchObject({ mlPerMinute: null, means: [] });
+    expect(flags).toEqual(["leak: both flow and pressure"]);
+  });
+
   it("keep the order of the sections, and tell the taper of each bore by its own", () => {
     const at = (part: string, depth: string, mm: number) => ({
       part,

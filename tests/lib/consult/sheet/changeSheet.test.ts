@@ -122,6 +122,34 @@ describe("a step", () => {
     });
   });
 
+  it("that an earlier repair harmed is told of that one, and no step is logged for it", () => {
+    const two = asked(asked(fresh, { ...repair, "step.0.found": "fixed" }), {
+      wish: "log",
+      "step.0.what": "repair clean-and-oil",
+      "step.0.found": "no-change",
+    });
+    const harm = {
+      wish: "log",
+      "step.0.what": "repair clean-and-oil",
+      "step.0.found": "harm",
+      harmWhat: "It cracked.",
+    };
+    const told = read(asked(two, { ...harm, harmStep: "2" })).case;
+    expect(told?.path).toHaveLength(3);
+    expect(told?.harms).toMatchObject([
+      { repair: "ease-casing", part: "casing 3", step: 2, what: "It cracked." },
+    ]);
+    for (const harmStep of ["1", "4", "x", "-1"])
+      expect(ask(two, { ...harm, harmStep }).problems[0]).toMatchObject({
+        field: "harm",
+        expected: "the number of a repair in the path",
+      });
+    const last = asked(two, { ...harm, harmStep: "3" });
+    const back = read(asked(last, { wish: "undo" }));
+    expect(back.problems).toEqual([]);
+    expect(back.case).toMatchObject({ harms: [], path: [{}, { repair: "ease-casing" }] });
+  });
+
   it("with minutes that are no number is left for the save to find fault with, as typed", () => {
     const text = asked(fresh, { ...repair, "step.0.found": "fixed", "step.0.minutes": "a while" });
     expect(read(text).problems[0]).toMatchObject({ field: "path.1.minutes", received: "'a while'" });

@@ -132,6 +132,25 @@ describe("readings that are logged", () => {
     );
   });
 
+  it("of a leak are a step as they were written, known again, and come back to the gauges", () => {
+    const leak = { volume: "450 ml", first: "30 mbar", second: "18 mbar", after: "10 s", sound: "8 ml/min" };
+    const { text, path } = pathOf(fresh, { leaks: [leak] });
+    expect(path).toEqual([{ leak, minutes: 7 }]);
+    expect(readingsOfPath({ path }).leaks).toEqual([leak]);
+    expect(ask(text, { leaks: [leak] }).problems[0]?.received).toBe("only what the path has already");
+    expect(pathOf(text, { leaks: [{ flow: "40 ml/min", at: "30 mbar" }] }).path).toHaveLength(2);
+  });
+
+  it.each([
+    [{ volume: "450 ml", first: "30 mbar" }, "volume, both pressures and the time"],
+    [{ flow: "40", at: "30 mbar" }, "a number with its unit"],
+    [{ volume: "450 ml", first: "18 mbar", second: "30 mbar", after: "10 s" }, "a pressure that falls"],
+  ])("of a leak such as %j are refused in words", (leak, words) => {
+    const { text, problems } = ask(fresh, { leaks: [leak] });
+    expect(text).toBeUndefined();
+    expect(problems[0]?.expected).toContain(words);
+  });
+
   it("of legs that decide nothing are not logged: a twist does not show in them", () => {
     const readings = [
       { at: "0 mm", across: "80 mm" },
@@ -192,6 +211,18 @@ describe("readings taken from a path", () => {
         result: fc.constantFrom("free", "drags", "sticks"),
       }),
       { selector: ({ a, b }) => `${a} ${b}`, maxLength: 4 },
+    ),
+    leaks: fc.array(
+      fc.oneof(
+        fc.record({
+          volume: fc.constantFrom("450 ml", "1.2 l"),
+          first: fc.constantFrom("30 mbar", "3 kPa"),
+          second: fc.constantFrom("18 mbar", "29 mbar"),
+          after: fc.constantFrom("10 s", "1 min"),
+        }),
+        fc.record({ flow: fc.constantFrom("40 ml/min", "0 ml/min"), at: fc.constant("30 mbar") }),
+      ),
+      { maxLength: 2 },
     ),
   });
 

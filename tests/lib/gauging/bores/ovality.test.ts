@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { leastSquaresCircle } from "../../../../lib/gauging/bores/leastSquaresCircle";
 import { ovality } from "../../../../lib/gauging/bores/ovality";
 import { spreadOfAngles } from "../../../../lib/gauging/bores/spreadOfAngles";
+import { seededNoise } from "../noise";
 
 const radians = (deg: number) => (deg * Math.PI) / 180;
 const ovalAt = (meanMm: number, amplitudeMm: number, widestDeg: number) => (angleDeg: number) => ({
@@ -121,6 +122,34 @@ describe("ovality", () => {
     );
     expect(claimedDeg / turned).toBeGreaterThan(0.93);
     expect(claimedDeg / turned).toBeLessThan(1.07);
+  });
+
+  it("recovers random ovals within its standard errors as often as those say", () => {
+    const angles = [0, 20, 40, 60, 80, 100, 120, 140, 160];
+    // Nine readings less three figures leave six degrees of freedom: 95 in 100 lie within t(.975, 6) = 2.4469.
+    const t = 2.4469;
+    const noise = seededNoise(20_240_607);
+    const random = seededNoise(7);
+    const bores = Array.from({ length: 2000 }, () => {
+      const [meanMm, amplitudeMm] = [17 + random(), 0.02 + 0.005 * Math.abs(random())];
+      const widestDeg = 90 + 20 * random();
+      const readings = angles.map(ovalAt(meanMm, amplitudeMm, widestDeg));
+      const found = fitted(
+        readings.map((reading) => ({ ...reading, diameterMm: reading.diameterMm + 0.002 * noise() })),
+      );
+      const holds = (error: number, standard: number | null | undefined) =>
+        Math.abs(error) <= t * (standard ?? 0);
+      return {
+        mean: holds(found.meanMm - meanMm, found.standardErrors?.meanMm),
+        amplitude: holds(found.amplitudeMm - amplitudeMm, found.standardErrors?.amplitudeMm),
+        widest: holds((found.widestDeg ?? 0) - widestDeg, found.standardErrors?.widestDeg),
+      };
+    });
+    for (const figure of ["mean", "amplitude", "widest"] as const) {
+      const share = bores.filter((bore) => bore[figure]).length / bores.length;
+      // Four binomial deviations of 2,000 draws at .95: sqrt(.95 x .05 / 2000) = .0049.
+      expect(Math.abs(share - 0.95)).toBeLessThan(0.0195);
+    }
   });
 
   it("refuses a reading without a size", () => {

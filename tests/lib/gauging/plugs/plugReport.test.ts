@@ -47,6 +47,14 @@ describe("plugReport", () => {
     );
   });
 
+  it("tells a give or take that was written, and none where none was", () => {
+    const told = (plusMinus?: string) =>
+      plugReport({ ...written, piston: { diameter: ".6675 in", plusMinus } }).piston?.plusMinusMm;
+    expect(told(".0001 in")).toBeCloseTo(0.00254, 9);
+    expect(told("0 in")).toBe(0);
+    expect(told()).toBeNull();
+  });
+
   it("claims no clearance from a piston whose error cannot be read", () => {
     const report = plugReport({ ...written, piston: { diameter: ".6675 in", plusMinus: "1" } });
     expect(report.clearance).toBeNull();

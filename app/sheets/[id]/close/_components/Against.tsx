@@ -1,7 +1,8 @@
 "use client";
 
-import { useEffect, useRef, useState } from "react";
+import { use, useEffect, useRef, useState } from "react";
 import { StateNote } from "@/app/_components/StateNote";
+import { TypedContext } from "@/app/sheets/_components/TypedContext";
 
 /** What was found on the job that the handbook says is rarely or never met with a cause. */
 type Findings = Readonly<{
@@ -15,9 +16,10 @@ type Props = Readonly<{
   against: Readonly<Record<string, Findings>>;
 }>;
 
-/** Where the findings speak against a chosen cause; without JavaScript it speaks of those that were proposed. */
+/** Where the findings speak against a chosen cause; without JavaScript those that were sent last, or else proposed. */
 export function Against({ watched, chosen, against }: Props) {
-  const [causes, setCauses] = useState(chosen);
+  const { typed } = use(TypedContext);
+  const [causes, setCauses] = useState(watched.map((name, at) => typed[name] ?? chosen[at] ?? ""));
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const form = box.current?.closest("form");

@@ -1,12 +1,13 @@
-import { type LeakRate, leakAt, leakRate } from "@/lib/gauging/fits/leakRate";
-import {
-  flowUnits,
-  pressureUnits,
-  readAmount,
-  timeUnits,
-  volumeUnits,
-} from "@/lib/gauging/lengths/readAmount";
-import type { GaugesFields } from "./gaugesFields";
+import { flowUnits, pressureUnits, readAmount, timeUnits, volumeUnits } from "../lengths/readAmount";
+import { type LeakRate, leakAt, leakRate } from "./leakRate";
+
+/**
+ * A leak as it was read, every amount with its unit: by the fall of a pressure in a closed volume, or by the flow that holds a
+ * pressure; and what a sound one leaks, read in the same way.
+ */
+export type LeakReading = Readonly<
+  Partial<Record<"volume" | "first" | "second" | "after" | "flow" | "at" | "sound", string | undefined>>
+>;
 
 /** What a leak reading comes to: its rate at playing pressure and against a sound one, or what is to be written otherwise. */
 export type FoundLeak =
@@ -14,33 +15,33 @@ export type FoundLeak =
   | Readonly<{ kind: "write"; faults: readonly string[] }>
   | Readonly<{ kind: "leak"; read: LeakRate; mlPerMinute: number; times: number | null }>;
 
-const fallNames = ["leakv", "leakp", "leakq", "leakt"] as const;
-const flowNames = ["leakf", "leakfp"] as const;
+const fallNames = ["volume", "first", "second", "after"] as const;
+const flowNames = ["flow", "at"] as const;
 const units = {
-  leakv: volumeUnits,
-  leakp: pressureUnits,
-  leakq: pressureUnits,
-  leakt: timeUnits,
-  leakf: flowUnits,
-  leakfp: pressureUnits,
-  leakgood: flowUnits,
+  volume: volumeUnits,
+  first: pressureUnits,
+  second: pressureUnits,
+  after: timeUnits,
+  flow: flowUnits,
+  at: pressureUnits,
+  sound: flowUnits,
 } as const;
 
-/** Reads a leak by the fall of a pressure, or by a flow meter where that was filled in. */
-export function leakOfFields(fields: GaugesFields): FoundLeak {
-  const filled = (names: readonly (keyof typeof units)[]) => names.filter((name) => fields[name]);
+/** Reads a leak by the fall of a pressure, or by a flow meter where that was filled in. It never throws. */
+export function readLeak(reading: LeakReading): FoundLeak {
+  const filled = (names: readonly (keyof typeof units)[]) => names.filter((name) => reading[name]);
   const isFlow = filled(flowNames).length > 0;
   const names: readonly (keyof typeof units)[] = isFlow ? flowNames : fallNames;
   if (filled(names).length === 0) return { kind: "none" };
   const faults: string[] = [];
   const amount = (name: keyof typeof units) => {
-    const read = readAmount(fields[name] ?? "", units[name]);
+    const read = readAmount(reading[name] ?? "", units[name]);
     if (read.kind === "amount") return read.value;
-    if (fields[name]) faults.push(`${read.got}: write ${read.write}`);
+    if (reading[name]) faults.push(`${read.got}: write ${read.write}`);
     return undefined;
   };
   const [a, b, c, d] = names.map(amount);
-  const good = fields.leakgood ? amount("leakgood") : undefined;
+  const good = reading.sound ? amount("sound") : undefined;
   if (faults.length > 0) return { kind: "write", faults };
   if (filled(names).length < names.length || a === undefined || b === undefined)
     return {
