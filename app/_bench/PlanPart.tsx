@@ -1,4 +1,5 @@
 import type { PlanAhead } from "@/lib/consult/answer";
+import controls from "../_components/controls.module.css";
 import { formatMinutes } from "../_components/formatMinutes";
 import { Section } from "../_components/Section";
 import { StateNote } from "../_components/StateNote";
@@ -18,7 +19,7 @@ export function PlanPart({ plan, bench }: Props) {
   if (plan === undefined)
     return (
       <p className={`${styles.ask} unprinted`}>
-        <BenchLink to={bench} plan className={styles.open}>
+        <BenchLink to={bench} plan className={`${controls.opens} ${styles.open}`}>
           Draw the whole plan
         </BenchLink>
         <span>each check, each outcome, and what to do then</span>
@@ -44,7 +45,7 @@ export function PlanPart({ plan, bench }: Props) {
 }
 
 const Fold = ({ bench }: Pick<Props, "bench">) => (
-  <BenchLink to={bench} className={styles.fold}>
+  <BenchLink to={bench} className={controls.opens}>
     Fold it away
   </BenchLink>
 );

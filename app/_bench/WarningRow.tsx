@@ -1,5 +1,6 @@
 import Link from "next/link";
 import type { Warning } from "@/lib/consult/answer";
+import controls from "../_components/controls.module.css";
 import { RiskMark } from "../_components/RiskMark";
 import { Tally } from "../_components/Tally";
 import styles from "./NotYet.module.css";
@@ -12,7 +13,7 @@ export function WarningRow({ warning }: Props) {
   return (
     <article className={styles.warning}>
       <h3>
-        <Link href={`/handbook/repairs/${repair}`} prefetch={false}>
+        <Link className={controls.title} href={`/handbook/repairs/${repair}`} prefetch={false}>
           {label}
         </Link>
       </h3>

@@ -58,7 +58,7 @@ export default async function GaugesPage({ searchParams }: Props) {
       )}
       {input.gauges.length + input.diameters.length + swaps.length > 0 && jobs.length > 0 ? (
         <details className={styles.jobs}>
-          <summary>Take them to a job in hand</summary>
+          <summary className={controls.opens}>Take them to a job in hand</summary>
           <ul>
             {jobs.slice(0, shownJobs).map(({ id, title }) => (
               <li key={id}>

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
 import { partWords } from "@/app/_components/partWords";
@@ -18,10 +19,11 @@ export function Harms({ harms, vocabulary }: Props) {
         {harms.map(({ repair, part, what, how, step, minutes, paidBy }) => (
           <li key={`${repair} ${what}`} className={styles.harm}>
             <h3>
-              <Link href={`/handbook/repairs/${repair}`} prefetch={false}>
-                {labelOf(vocabulary.repairs, repair)}
+              <Link className={controls.title} href={`/handbook/repairs/${repair}`} prefetch={false}>
+                {[labelOf(vocabulary.repairs, repair), partWords(vocabulary, part ?? null)]
+                  .filter(Boolean)
+                  .join(", ")}
               </Link>
-              {part ? `, ${partWords(vocabulary, part)}` : null}
             </h3>
             <p>{what.charAt(0).toUpperCase() + what.slice(1)}.</p>
             {how || step ? (

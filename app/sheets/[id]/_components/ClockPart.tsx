@@ -43,7 +43,7 @@ export function ClockPart({ sheet, clock }: Props) {
         </button>
       </SheetForm>
       <details>
-        <summary className={styles.right}>Put it right</summary>
+        <summary className={controls.opens}>Put it right</summary>
         <SheetForm sheet={sheet} wish="clock" name="clock-set" className={styles.set}>
           <TypedField name="clockMinutes" label="Minutes it should show" kind="number" />
           <button type="submit" name="clock" value="set" className={controls.plain}>

@@ -91,7 +91,7 @@ export function LogNext({ sheet, kase, answer, bench, what }: Props) {
           <details key={check.id} className={styles.what} name="log">
             <summary>
               <b>{check.label}</b>
-              <span>{Math.round(check.minutes) || "<1"} min</span>
+              <span className={styles.minutesOf}>{Math.round(check.minutes) || "<1"} min</span>
               <RiskMark riskClass={check.risk} />
             </summary>
             {logCheck(check)}
@@ -109,7 +109,7 @@ export function LogNext({ sheet, kase, answer, bench, what }: Props) {
           <details key={repair.id} className={styles.what} name="log">
             <summary>
               <b>{repair.label}</b>
-              <span>{repair.minutes.usual} min</span>
+              <span className={styles.minutesOf}>{repair.minutes.usual} min</span>
               <RiskMark riskClass={repair.risk} />
             </summary>
             {logRepair(repair)}

@@ -10,7 +10,7 @@ type Props = Readonly<{ sheet: SheetVersion; steps: readonly StepView[] }>;
 export function MendMinutes({ sheet, steps }: Props) {
   return (
     <details className={styles.mend}>
-      <summary>Put minutes right</summary>
+      <summary className={controls.opens}>Put minutes right</summary>
       <SheetForm sheet={sheet} wish="minutes" name="minutes">
         {steps.map(({ title, minutes }, at) => (
           <div key={`${at} ${title}`} className={styles.step}>

@@ -25,7 +25,7 @@ export function PhotosPart({ sheet, kase: { id, photos = [] } }: Props) {
               <SheetForm sheet={sheet} wish="caption" name={`caption-${file}`}>
                 <input type="hidden" name="photo" value={file} />
                 <details>
-                  <summary className={styles.opens}>{caption ? "Reword" : "Describe"}</summary>
+                  <summary className={controls.opens}>{caption ? "Reword" : "Describe"}</summary>
                   <TypedField name="caption" label={`What photo ${at + 1} shows`} value={caption ?? ""} />
                   <p className={fields.buttons}>
                     <button type="submit" className={controls.plain}>
@@ -46,7 +46,7 @@ export function PhotosPart({ sheet, kase: { id, photos = [] } }: Props) {
       ) : null}
       <SheetForm sheet={sheet} wish="photos" name="photos" act={takePhotosIn} className="unprinted">
         <details>
-          <summary className={styles.opens}>Add photos of the state on arrival</summary>
+          <summary className={controls.opens}>Add photos of the state on arrival</summary>
           <div className={styles.add}>
             <PhotoField mostBytes={mostSentBytes} />
             <TypedField name="caption" label="What they show, if you like" />

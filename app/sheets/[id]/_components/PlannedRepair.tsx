@@ -37,7 +37,7 @@ export function PlannedRepair({ sheet, kase, planned, at, outlook, vocabulary }:
   return (
     <article className={styles.planned} data-risk={warning.riskClass} data-done={done ? "" : undefined}>
       <h3>
-        <Link className={styles.title} href={`/handbook/repairs/${planned.repair}`} prefetch={false}>
+        <Link className={controls.title} href={`/handbook/repairs/${planned.repair}`} prefetch={false}>
           {[warning.label, partWords(vocabulary, planned.part ?? null)].filter(Boolean).join(", ")}
         </Link>
       </h3>
@@ -45,7 +45,7 @@ export function PlannedRepair({ sheet, kase, planned, at, outlook, vocabulary }:
         {done ? <b>{resultWords[done.result]}</b> : null}
         {planned.for ? <span>for {labelOf(vocabulary.causes, planned.for).toLowerCase()}</span> : null}
         {planned.from ? (
-          <Link href={`/casebook/${planned.from}`} prefetch={false}>
+          <Link className={controls.link} href={`/casebook/${planned.from}`} prefetch={false}>
             as in case {planned.from}
           </Link>
         ) : null}
@@ -73,8 +73,8 @@ export function PlannedRepair({ sheet, kase, planned, at, outlook, vocabulary }:
         <ul className={styles.harms} aria-label="What it did">
           {harms.map(({ case: id, what }) => (
             <li key={`${id} ${what}`}>
-              <span>{what}</span>
-              <Link href={`/casebook/${id}`} prefetch={false}>
+              {what.charAt(0).toUpperCase() + what.slice(1)}{" "}
+              <Link className={controls.link} href={`/casebook/${id}`} prefetch={false}>
                 case {id}
               </Link>
             </li>
@@ -87,7 +87,12 @@ export function PlannedRepair({ sheet, kase, planned, at, outlook, vocabulary }:
         <p className={styles.cautions}>
           <b>Mind yourself:</b>
           {warning.cautions.map(({ id, label }) => (
-            <Link key={id} className={styles.hazard} href={`/handbook/cautions/${id}`} prefetch={false}>
+            <Link
+              key={id}
+              className={`${controls.link} ${styles.hazard}`}
+              href={`/handbook/cautions/${id}`}
+              prefetch={false}
+            >
               {label.toLowerCase()}
             </Link>
           ))}
