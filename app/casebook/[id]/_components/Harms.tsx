@@ -5,6 +5,7 @@ import { labelOf } from "@/app/_components/labelOf";
 import { partWords } from "@/app/_components/partWords";
 import { Section } from "@/app/_components/Section";
 import type { Case } from "@/lib/casebook/caseFile";
+import { upperFirst } from "@/lib/text/upperFirst";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Harms.module.css";
 
@@ -25,7 +26,7 @@ export function Harms({ harms, vocabulary }: Props) {
                   .join(", ")}
               </Link>
             </h3>
-            <p>{what.charAt(0).toUpperCase() + what.slice(1)}.</p>
+            <p>{upperFirst(what)}.</p>
             {how || step ? (
               <p className="small">
                 {[step ? `By step ${step} of the path` : "", how ?? ""].filter(Boolean).join(": ")}.

@@ -9,6 +9,7 @@ import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm
 import type { Case } from "@/lib/casebook/caseFile";
 import { isRepairStep } from "@/lib/casebook/step";
 import type { RepairOutlook } from "@/lib/consult/sheet/outlookOfRepair";
+import { upperFirst } from "@/lib/text/upperFirst";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { LookFirst } from "./LookFirst";
 import styles from "./PlanPart.module.css";
@@ -73,7 +74,7 @@ export function PlannedRepair({ sheet, kase, planned, at, outlook, vocabulary }:
         <ul className={styles.harms} aria-label="What it did">
           {harms.map(({ case: id, what }) => (
             <li key={`${id} ${what}`}>
-              {what.charAt(0).toUpperCase() + what.slice(1)}{" "}
+              {upperFirst(what)}{" "}
               <Link className={controls.link} href={`/casebook/${id}`} prefetch={false}>
                 case {id}
               </Link>
