@@ -19,7 +19,7 @@ const count = (many: number, one: string) => `${many} ${one}${many === 1 ? "" : 
 /** How many reasons stand on either side. */
 function weighed({ for: pro, against }: LikelyCause): string {
   if (pro.length === 0 && against.length === 0) return "Nothing for or against it yet.";
-  return `${count(pro.length, "thing")} for, ${against.length} against.`;
+  return `${pro.length} for, ${against.length} against.`;
 }
 
 /** One cause: shut, its chance as a bar, a number and words; open, what speaks for and against it and the cases behind. */
