@@ -62,7 +62,11 @@ export default async function GaugesPage({ searchParams }: Props) {
           <ul>
             {jobs.slice(0, shownJobs).map(({ id, title }) => (
               <li key={id}>
-                <Link href={gaugesHref(fields, `/sheets/${id}/gauges`)} prefetch={false}>
+                <Link
+                  className={controls.link}
+                  href={gaugesHref(fields, `/sheets/${id}/gauges`)}
+                  prefetch={false}
+                >
                   {id}: {title}
                 </Link>
               </li>

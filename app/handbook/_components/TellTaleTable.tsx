@@ -47,7 +47,7 @@ function Table({ told, judged, vocabulary, label }: Props & Readonly<{ label: st
         <tbody key={`${check} ${others}`}>
           <tr>
             <th scope="rowgroup" colSpan={4} className={styles.check}>
-              <Link href={`/handbook/checks/${check}`} prefetch={false}>
+              <Link className={controls.link} href={`/handbook/checks/${check}`} prefetch={false}>
                 {labelOf(vocabulary.checks, check)}
               </Link>
               {others ? <span> on the others</span> : null}

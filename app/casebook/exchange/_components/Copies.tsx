@@ -6,8 +6,12 @@ const copies = [
   {
     format: "zip",
     name: "Everything, as files",
-    tells:
-      "The Markdown files to the byte, and the photos, in one zip. This is the copy to keep: npm run -s case -- import puts it back.",
+    tells: (
+      <>
+        The Markdown files to the byte, and the photos, in one zip. This is the copy to keep:{" "}
+        <code>npm run -s case -- import</code> puts it back.
+      </>
+    ),
   },
   {
     format: "csv",
@@ -20,7 +24,7 @@ const copies = [
     name: "Data for a program",
     tells: "Every field of every case with its story, as the published schema has them. No photos.",
   },
-] as const;
+];
 
 /** The copies that there are to take away, and what is in none of them. */
 export function Copies({ problems }: Readonly<{ problems: readonly ContentProblem[] }>) {
