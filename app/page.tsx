@@ -79,7 +79,12 @@ export default async function BenchPage({ searchParams }: Props) {
         </div>
         {answer ? (
           <>
-            <BenchAnswer answer={answer} bench={bench} titles={casebook.cases} />
+            <BenchAnswer
+              answer={answer}
+              bench={bench}
+              titles={casebook.cases}
+              caseCount={shop.bench.cases.size}
+            />
             <div className={styles.alike}>
               {answer.understood.length > 0 && !answer.instrument?.outside ? (
                 <LikeItBefore similar={answer.similar} />
@@ -88,7 +93,7 @@ export default async function BenchPage({ searchParams }: Props) {
           </>
         ) : (
           <div className={styles.start}>
-            <NothingYet caseCount={casebook.cases.size} bench={bench} />
+            <NothingYet caseCount={shop.bench.cases.size} bench={bench} />
           </div>
         )}
       </div>

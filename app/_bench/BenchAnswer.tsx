@@ -10,10 +10,16 @@ import { NotYet } from "./NotYet";
 import { PlanPart } from "./PlanPart";
 import { TimeSpread } from "./TimeSpread";
 
-type Props = Readonly<{ answer: Answer; bench: BenchQuery; titles: CaseTitles }>;
+type Props = Readonly<{
+  answer: Answer;
+  bench: BenchQuery;
+  titles: CaseTitles;
+  /** The finished cases that chances come from. */
+  caseCount: number;
+}>;
 
 /** The answer beside the evidence: likely, next, the plan where it was asked for, not yet, time. */
-export function BenchAnswer({ answer, bench, titles }: Props) {
+export function BenchAnswer({ answer, bench, titles, caseCount }: Props) {
   // With nothing understood, chances would only say what is common: no answer to what was asked.
   const hasAnswer =
     answer.understood.length > 0 &&
@@ -24,7 +30,7 @@ export function BenchAnswer({ answer, bench, titles }: Props) {
       <div className={controls.sheet}>
         {hasAnswer ? (
           <>
-            <Likely answer={answer} titles={titles} caseCount={titles.size} />
+            <Likely answer={answer} titles={titles} caseCount={caseCount} />
             <CheckNext answer={answer} />
             <PlanPart plan={answer.plan} bench={bench} />
             <NotYet warnings={answer.warnings} />

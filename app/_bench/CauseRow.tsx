@@ -1,6 +1,7 @@
 import Link from "next/link";
 import type { LikelyCause, Reason } from "@/lib/consult/answer";
 import { chanceIn100 } from "../_components/chanceIn100";
+import controls from "../_components/controls.module.css";
 import { Jaws } from "../_components/Jaws";
 import { probabilityWords } from "../_components/probabilityWords";
 import styles from "./Likely.module.css";
@@ -18,7 +19,7 @@ const count = (many: number, one: string) => `${many} ${one}${many === 1 ? "" : 
 /** How many reasons stand on either side. */
 function weighed({ for: pro, against }: LikelyCause): string {
   if (pro.length === 0 && against.length === 0) return "Nothing for or against it yet.";
-  return `${count(pro.length, "thing")} for, ${against.length} against.`;
+  return `${pro.length} for, ${against.length} against.`;
 }
 
 /** One cause: shut, its chance as a bar, a number and words; open, what speaks for and against it and the cases behind. */
@@ -46,11 +47,11 @@ export function CauseRow({ cause, titles, isFirst }: Props) {
         <Reasons heading="For it" reasons={cause.for} className={styles.for} />
         <Reasons heading="Against it" reasons={cause.against} className={styles.against} />
         <p className={styles.behind}>
-          <Link href={`/handbook/causes/${id}`} prefetch={false}>
+          <Link className={controls.link} href={`/handbook/causes/${id}`} prefetch={false}>
             How it comes about, how to prove it
           </Link>
           {cases.slice(0, mostCases).map((caseId) => (
-            <Link key={caseId} href={`/casebook/${caseId}`} prefetch={false}>
+            <Link key={caseId} className={controls.link} href={`/casebook/${caseId}`} prefetch={false}>
               {titles.get(caseId)?.title ?? caseId}
             </Link>
           ))}

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import type { Answer, NextCheck } from "@/lib/consult/answer";
+import controls from "../_components/controls.module.css";
 import { More } from "../_components/More";
 import { RiskMark } from "../_components/RiskMark";
 import { Section } from "../_components/Section";
@@ -38,7 +39,7 @@ function CheckRow({ check, doubt }: Readonly<{ check: NextCheck; doubt: number }
       </span>
       <div>
         <h3>
-          <Link href={`/handbook/checks/${check.id}`} prefetch={false}>
+          <Link className={controls.title} href={`/handbook/checks/${check.id}`} prefetch={false}>
             {check.label}
           </Link>
         </h3>

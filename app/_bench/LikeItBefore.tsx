@@ -1,8 +1,8 @@
 import type { SimilarCase } from "@/lib/consult/answer";
+import job from "../_components/JobPage.module.css";
 import { LikeCase } from "../_components/LikeCase";
 import { More } from "../_components/More";
 import { Section } from "../_components/Section";
-import styles from "./LikeItBefore.module.css";
 
 /** As many as stand side by side. */
 const shownFirst = 3;
@@ -27,7 +27,7 @@ export function LikeItBefore({ similar }: Readonly<{ similar: readonly SimilarCa
 
 function Cases({ similar }: Readonly<{ similar: readonly SimilarCase[] }>) {
   return (
-    <div className={styles.cases}>
+    <div className={job.like}>
       {similar.map((like) => (
         <LikeCase key={like.case} like={like} />
       ))}

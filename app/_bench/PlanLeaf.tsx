@@ -1,6 +1,7 @@
 import Link from "next/link";
 import type { PlanStep } from "@/lib/consult/answer";
 import { chanceIn100 } from "../_components/chanceIn100";
+import controls from "../_components/controls.module.css";
 import { formatMinutes } from "../_components/formatMinutes";
 import { RiskMark } from "../_components/RiskMark";
 import { BenchLink } from "./BenchLink";
@@ -36,7 +37,7 @@ export function PlanLeaf({ step, bench }: Props) {
       </p>
       {step.kind === "later" ? (
         <p className="unprinted">
-          <BenchLink to={bench} plan className={styles.open}>
+          <BenchLink to={bench} plan className={controls.opens}>
             Found so: plan on from here
           </BenchLink>
         </p>

@@ -1,4 +1,5 @@
 import type { PlanAhead } from "@/lib/consult/answer";
+import controls from "../_components/controls.module.css";
 import { formatMinutes } from "../_components/formatMinutes";
 import { Section } from "../_components/Section";
 import { StateNote } from "../_components/StateNote";
@@ -18,14 +19,14 @@ export function PlanPart({ plan, bench }: Props) {
   if (plan === undefined)
     return (
       <p className={`${styles.ask} unprinted`}>
-        <BenchLink to={bench} plan className={styles.open}>
+        <BenchLink to={bench} plan className={`${controls.opens} ${styles.open}`}>
           Draw the whole plan
         </BenchLink>
         <span>each check, each outcome, and what to do then</span>
       </p>
     );
   return (
-    <Section title="The whole plan" id="plan" aside={<Fold bench={bench} />} className={styles.plan}>
+    <Section title="The whole plan" id="plan" aside={<Fold bench={bench} />}>
       {plan === null ? (
         <StateNote title="No plan can be made of this yet" tone="warn">
           <p>
@@ -44,7 +45,7 @@ export function PlanPart({ plan, bench }: Props) {
 }
 
 const Fold = ({ bench }: Pick<Props, "bench">) => (
-  <BenchLink to={bench} className={styles.fold}>
+  <BenchLink to={bench} className={`${controls.opens} unprinted`}>
     Fold it away
   </BenchLink>
 );

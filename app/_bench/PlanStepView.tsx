@@ -20,7 +20,7 @@ export function PlanStepView({ step, bench, isFirst = false }: Props) {
   if (step.kind !== "check") return <PlanLeaf step={step} bench={bench} />;
   const likeliest = Math.max(...step.outcomes.map(({ probability }) => probability));
   return (
-    <div className={styles.step}>
+    <div>
       <p className={styles.check}>
         <span className="heard">Check: </span>
         <Link href={`/handbook/checks/${step.check}`} prefetch={false}>

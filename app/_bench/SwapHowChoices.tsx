@@ -1,4 +1,5 @@
 import type { SwapTried } from "@/lib/consult/answer";
+import { upperFirst } from "@/lib/text/upperFirst";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import controls from "../_components/controls.module.css";
 import { BenchLink } from "./BenchLink";
@@ -39,7 +40,7 @@ export function SwapHowChoices({ bench, test, view, vocabulary }: Props) {
             className={controls.plain}
             current={tapped[key] === id}
           >
-            {label.charAt(0).toUpperCase() + label.slice(1)}
+            {upperFirst(label)}
           </BenchLink>
         ))}
       </p>

@@ -1,9 +1,8 @@
 import type { SwapAnswer } from "@/lib/consult/answer";
+import { upperFirst } from "@/lib/text/upperFirst";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { partWords } from "../_components/partWords";
 import styles from "./SwapGrid.module.css";
-
-const sentenceCase = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
 type Props = Readonly<{
   swap: Pick<SwapAnswer, "suspects" | "splits" | "nextSwap" | "contradictions">;
@@ -24,11 +23,11 @@ export function SwapVerdict({ swap, vocabulary }: Props) {
     <div className={styles.verdict} role="status">
       {suspects ? (
         <p>
-          <b>{sentenceCase(suspects)}</b>: under suspicion.
+          <b>{upperFirst(suspects)}</b>: under suspicion.
         </p>
       ) : null}
-      {possible ? <p>{sentenceCase(possible)}: could be.</p> : null}
-      {cleared ? <p className={styles.cleared}>{sentenceCase(cleared)}: cleared.</p> : null}
+      {possible ? <p>{upperFirst(possible)}: could be.</p> : null}
+      {cleared ? <p className={styles.cleared}>{upperFirst(cleared)}: cleared.</p> : null}
       {swap.splits.map((words) => (
         <p key={words} className="small">
           {words}
@@ -41,7 +40,7 @@ export function SwapVerdict({ swap, vocabulary }: Props) {
       ))}
       {swap.nextSwap ? (
         <p className="small">
-          {sentenceCase(partWords(vocabulary, swap.nextSwap[0]) ?? "")} in{" "}
+          {upperFirst(partWords(vocabulary, swap.nextSwap[0]) ?? "")} in{" "}
           {partWords(vocabulary, swap.nextSwap[1])} would tell most.
         </p>
       ) : null}

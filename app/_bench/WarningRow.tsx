@@ -1,5 +1,7 @@
 import Link from "next/link";
 import type { Warning } from "@/lib/consult/answer";
+import { upperFirst } from "@/lib/text/upperFirst";
+import controls from "../_components/controls.module.css";
 import { RiskMark } from "../_components/RiskMark";
 import styles from "./NotYet.module.css";
 import { Odds } from "./Odds";
@@ -13,7 +15,7 @@ export function WarningRow({ warning }: Props) {
   return (
     <article className={styles.warning}>
       <h3>
-        <Link href={`/handbook/repairs/${repair}`} prefetch={false}>
+        <Link className={controls.title} href={`/handbook/repairs/${repair}`} prefetch={false}>
           {label}
         </Link>
       </h3>
@@ -33,7 +35,7 @@ export function WarningRow({ warning }: Props) {
           <ul>
             {checkFirst.map((look) => (
               <li key={look.check}>
-                <Link href={`/handbook/checks/${look.check}`} prefetch={false}>
+                <Link className={controls.link} href={`/handbook/checks/${look.check}`} prefetch={false}>
                   {look.label}
                 </Link>
                 <span>{look.why}</span>
@@ -46,7 +48,7 @@ export function WarningRow({ warning }: Props) {
         <p className={styles.cautions}>
           <b>Mind yourself:</b>
           {cautions.map(({ id, label: hazard }) => (
-            <Link key={id} href={`/handbook/cautions/${id}`} prefetch={false}>
+            <Link key={id} className={controls.link} href={`/handbook/cautions/${id}`} prefetch={false}>
               {hazard.toLowerCase()}
             </Link>
           ))}
@@ -68,7 +70,7 @@ function GoesWrong({ warning: { harms, goesWrong } }: Props) {
     <ul className={styles.harms} aria-label="What it did">
       {harms.map(({ case: id, what }) => (
         <li key={`${id} ${what}`}>
-          {what.charAt(0).toUpperCase() + what.slice(1)}{" "}
+          {upperFirst(what)}{" "}
           <Link href={`/casebook/${id}`} prefetch={false}>
             case {id}
           </Link>

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
 import styles from "./CaseLine.module.css";
+import controls from "./controls.module.css";
 
 /** One row under a case's title: agrees, differs, unknown, was. */
 export type CaseFact = Readonly<{ term: string; words: string; tone?: "plain" | "good" | "bad" }>;
@@ -19,7 +20,7 @@ export function CaseLine({ id, title, meta, facts = [], lesson }: Props) {
   return (
     <article className={styles.line}>
       <h3>
-        <Link href={`/casebook/${id}`} prefetch={false}>
+        <Link className={controls.title} href={`/casebook/${id}`} prefetch={false}>
           {title}
         </Link>
       </h3>

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import controls from "./controls.module.css";
 import styles from "./More.module.css";
 
 type Props = Readonly<{ count: number; of: string; many?: string; children: ReactNode }>;
@@ -8,7 +9,7 @@ export function More({ count, of, many = `${of}s`, children }: Props) {
   if (count < 1) return null;
   return (
     <details className={styles.more}>
-      <summary>
+      <summary className={controls.opens}>
         {count} more {count === 1 ? of : many}
       </summary>
       {children}

@@ -1,4 +1,5 @@
 import type { Share, SimilarCase } from "@/lib/consult/answer";
+import { lowerFirst } from "@/lib/text/lowerFirst";
 import type { CaseFact } from "./CaseLine";
 
 /** As many of a kind as one reads at a glance; the rest is counted. */
@@ -9,12 +10,12 @@ const listed = (words: readonly string[]) =>
     ? words.join("; ")
     : `${words.slice(0, mostOfAKind).join("; ")}; ${words.length - mostOfAKind} more`;
 
-const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
-const agreed = ({ label, there }: Share) => (there ? `${lower(label)}: ${lower(there)}` : lower(label));
+const agreed = ({ label, there }: Share) =>
+  there ? `${lowerFirst(label)}: ${lowerFirst(there)}` : lowerFirst(label);
 
 function apart({ label, here, there }: Share): string {
-  if (!here && !there) return lower(label);
-  return `${lower(label)}: ${there ? lower(there) : "not said"}, here ${here ? lower(here) : "not said"}`;
+  if (!here && !there) return lowerFirst(label);
+  return `${lowerFirst(label)}: ${there ? lowerFirst(there) : "not said"}, here ${here ? lowerFirst(here) : "not said"}`;
 }
 
 /**
@@ -25,13 +26,13 @@ export function factsOf({ shares, causes }: SimilarCase): readonly CaseFact[] {
   const heaviest = [...shares].sort((a, b) => b.share - a.share);
   const of = (...verdicts: Share["verdict"][]) =>
     heaviest.filter(({ verdict }) => verdicts.includes(verdict));
-  const roots = causes.filter(({ role }) => role === "root").map(({ label }) => lower(label));
+  const roots = causes.filter(({ role }) => role === "root").map(({ label }) => lowerFirst(label));
   const facts: readonly CaseFact[] = [
     { term: "it was", words: listed(roots) },
     { term: "agrees", words: listed(of("agrees").map(agreed)), tone: "good" },
     { term: "near", words: listed(of("near").map(apart)) },
     { term: "differs", words: listed(of("differs").map(apart)), tone: "bad" },
-    { term: "unknown", words: listed(of("unknown").map(({ label }) => lower(label))) },
+    { term: "unknown", words: listed(of("unknown").map(({ label }) => lowerFirst(label))) },
   ];
   return facts.filter(({ words }) => words !== "");
 }

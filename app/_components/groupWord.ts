@@ -1,7 +1,8 @@
+import { upperFirst } from "@/lib/text/upperFirst";
+
 /**
  * A group of causes as a title.
  *
  * @example groupWord("player-and-care") // "Player and care"
  */
-export const groupWord = (group: string) =>
-  group.charAt(0).toUpperCase() + group.slice(1).replaceAll("-", " ");
+export const groupWord = (group: string) => upperFirst(group.replaceAll("-", " "));

@@ -14,6 +14,7 @@ import { leakWords } from "@/lib/gauging/fits/leakWords";
 import { readLeak } from "@/lib/gauging/fits/readLeak";
 import type { LengthWords } from "@/lib/gauging/lengths/lengthWords";
 import { readSize, type SizeKind } from "@/lib/gauging/lengths/readSize";
+import { lowerFirst } from "@/lib/text/lowerFirst";
 import type { Check } from "@/lib/vocabulary/check";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { labelOf } from "./labelOf";
@@ -108,11 +109,9 @@ function sayStep(step: Step, vocabulary: Vocabulary, lengths: LengthWords): Said
 const said = (title: string, check: Check | undefined, words: readonly string[]): Said => ({
   title,
   href: check ? `/handbook/checks/${check.id}` : null,
-  found: words.map((word, at) => (at === 0 ? word : lower(word))).join(", "),
+  found: words.map((word, at) => (at === 0 ? word : lowerFirst(word))).join(", "),
   riskClass: check?.risk ?? null,
 });
-
-const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
 
 const outcomeOf = (check: Check | undefined, id: string) =>
   check?.outcomes.find((outcome) => outcome.id === id)?.label ?? id;

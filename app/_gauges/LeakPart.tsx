@@ -18,13 +18,7 @@ export function LeakPart({ fields }: Readonly<{ fields: GaugesFields }>) {
           <fieldset className={styles.set}>
             <legend>By the fall of the pressure, all holes shut</legend>
             <div className={styles.pair}>
-              <LengthField
-                name="leakv"
-                label="Volume, gauge and hose with it"
-                fields={fields}
-                such="450 ml"
-                words
-              />
+              <LengthField name="leakv" label="Volume, hose and all" fields={fields} such="450 ml" words />
               <LengthField name="leakp" label="Pressure at first" fields={fields} such="30 mbar" words />
               <LengthField name="leakq" label="Pressure then" fields={fields} such="18 mbar" words />
               <LengthField name="leakt" label="After" fields={fields} such="10 s" words />

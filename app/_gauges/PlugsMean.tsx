@@ -3,6 +3,7 @@ import { lengthWords } from "@/lib/gauging/lengths/lengthWords";
 import { readSize } from "@/lib/gauging/lengths/readSize";
 import { plugReport } from "@/lib/gauging/plugs/plugReport";
 import { plugWords } from "@/lib/gauging/plugs/plugWords";
+import { upperFirst } from "@/lib/text/upperFirst";
 import type { ShownUnit } from "../_components/readUnit";
 import { StateNote } from "../_components/StateNote";
 import { ClearanceBar } from "./ClearanceBar";
@@ -62,7 +63,7 @@ export function PlugsMean({ gauge, unit }: Props) {
           .filter((flag) => /^(no reference|different depths|undecided|too few)/.test(flag))
           .map((flag) => (
             <li key={flag} className={part.flag}>
-              {flag.charAt(0).toUpperCase() + flag.slice(1)}.
+              {upperFirst(flag)}.
             </li>
           ))}
       </ul>

@@ -5,6 +5,7 @@ import { partWords } from "@/app/_components/partWords";
 import type { Case } from "@/lib/casebook/caseFile";
 import { isRepairStep } from "@/lib/casebook/step";
 import { listProofs } from "@/lib/consult/sheet/listProofs";
+import { upperFirst } from "@/lib/text/upperFirst";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { instrumentWords } from "./instrumentWords";
 import styles from "./Print.module.css";
@@ -147,5 +148,5 @@ export function CustomerReport({ kase, vocabulary, shop, suspected }: Props) {
 /** Words as a sentence: a capital at its head and a stop at its end. */
 function sentence(words: string): string {
   const plain = words.trim();
-  return `${plain.charAt(0).toUpperCase()}${plain.slice(1)}${/[.!?]$/.test(plain) ? "" : "."}`;
+  return `${upperFirst(plain)}${/[.!?]$/.test(plain) ? "" : "."}`;
 }

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import styles from "./Print.module.css";
 import { PrintButton } from "./PrintButton";
 
@@ -6,7 +7,7 @@ import { PrintButton } from "./PrintButton";
 export function PrintTools({ back, label }: Readonly<{ back: string; label: string }>) {
   return (
     <div className={`${styles.tools} unprinted`}>
-      <Link className={styles.back} href={back} prefetch={false}>
+      <Link className={controls.link} href={back} prefetch={false}>
         {label}
       </Link>
       <PrintButton />

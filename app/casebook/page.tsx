@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import controls from "@/app/_components/controls.module.css";
+import { SearchBox } from "@/app/_components/SearchBox";
 import { getShop } from "@/app/_data/shop";
 import type { FoundCase } from "@/lib/text/searchCases";
 import { Chosen } from "./_components/Chosen";
@@ -13,7 +14,6 @@ import {
 import { Facets } from "./_components/Facets";
 import { Hit } from "./_components/Hit";
 import { NothingFound } from "./_components/NothingFound";
-import { SearchBox } from "./_components/SearchBox";
 import { SetAsideList } from "./_components/SetAsideList";
 import styles from "./page.module.css";
 
@@ -46,7 +46,13 @@ export default async function CasebookPage({ searchParams }: Props) {
           </Link>
         </p>
       </div>
-      <SearchBox words={query.words} carried={chosenFields(query)} longest={longestWords} />
+      <SearchBox
+        path="/casebook"
+        words={query.words}
+        such="Words of a complaint, a cause, a part, a maker"
+        carried={chosenFields(query)}
+        longest={longestWords}
+      />
       <Chosen query={query} vocabulary={vocabulary} found={total} all={casebook.cases.size} />
       <div className={styles.shelf}>
         <nav className={styles.beside} aria-label="Narrow it down">

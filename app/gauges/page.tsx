@@ -57,12 +57,16 @@ export default async function GaugesPage({ searchParams }: Props) {
         </div>
       )}
       {input.gauges.length + input.diameters.length + swaps.length > 0 && jobs.length > 0 ? (
-        <details className={styles.jobs}>
-          <summary>Take them to a job in hand</summary>
+        <details>
+          <summary className={controls.opens}>Take them to a job in hand</summary>
           <ul>
             {jobs.slice(0, shownJobs).map(({ id, title }) => (
               <li key={id}>
-                <Link href={gaugesHref(fields, `/sheets/${id}/gauges`)} prefetch={false}>
+                <Link
+                  className={controls.link}
+                  href={gaugesHref(fields, `/sheets/${id}/gauges`)}
+                  prefetch={false}
+                >
                   {id}: {title}
                 </Link>
               </li>

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import { formatDay } from "@/app/_components/formatDay";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
@@ -29,43 +30,44 @@ export default async function SheetsPage() {
             every step is on disk as soon as it is tapped.
           </p>
         </StateNote>
-      ) : null}
-      <ul className={styles.jobs}>
-        {open.map((kase) => {
-          const steps = stepViews(kase, vocabulary, lengths);
-          const last = steps.at(-1);
-          return (
-            <li key={kase.id}>
-              <h2>
-                <Link href={`/sheets/${kase.id}`} prefetch={false}>
-                  {kase.title}
-                </Link>
-              </h2>
-              <p className={styles.meta}>
-                <span>{kase.id}</span>
-                <span>
-                  {[labelOf(vocabulary.instruments, kase.instrument), kase.maker, kase.model]
-                    .filter(Boolean)
-                    .join(", ")}
-                </span>
-                <span>taken in {formatDay(kase.received)}</span>
-                {kase.clock?.since ? <span>its clock is running</span> : null}
-                {kase.harms.length > 0 ? <span className={styles.harm}>a repair did harm</span> : null}
-              </p>
-              <p className={styles.last}>
-                {last ? `Last: ${last.title}: ${last.found.toLowerCase()}` : "No step yet"}
-              </p>
-              <p className={styles.spent}>
-                <span className="reading">
-                  {formatMinutes(steps.reduce((sum, { minutes }) => sum + minutes, 0))}
-                </span>{" "}
-                {steps.length} {steps.length === 1 ? "step" : "steps"}
-                {kase.quoted ? `, quoted ${formatMinutes(kase.quoted.minutes)}` : ""}
-              </p>
-            </li>
-          );
-        })}
-      </ul>
+      ) : (
+        <ul className={styles.jobs}>
+          {open.map((kase) => {
+            const steps = stepViews(kase, vocabulary, lengths);
+            const last = steps.at(-1);
+            return (
+              <li key={kase.id}>
+                <h2>
+                  <Link className={controls.title} href={`/sheets/${kase.id}`} prefetch={false}>
+                    {kase.title}
+                  </Link>
+                </h2>
+                <p className={styles.meta}>
+                  <span>{kase.id}</span>
+                  <span>
+                    {[labelOf(vocabulary.instruments, kase.instrument), kase.maker, kase.model]
+                      .filter(Boolean)
+                      .join(", ")}
+                  </span>
+                  <span>taken in {formatDay(kase.received)}</span>
+                  {kase.clock?.since ? <span>its clock is running</span> : null}
+                  {kase.harms.length > 0 ? <span className={styles.harm}>a repair did harm</span> : null}
+                </p>
+                <p className={styles.last}>
+                  {last ? `Last: ${last.title}: ${last.found.toLowerCase()}` : "No step yet"}
+                </p>
+                <p className={styles.spent}>
+                  <span className="reading">
+                    {formatMinutes(steps.reduce((sum, { minutes }) => sum + minutes, 0))}
+                  </span>{" "}
+                  {steps.length} {steps.length === 1 ? "step" : "steps"}
+                  {kase.quoted ? `, quoted ${formatMinutes(kase.quoted.minutes)}` : ""}
+                </p>
+              </li>
+            );
+          })}
+        </ul>
+      )}
     </main>
   );
 }

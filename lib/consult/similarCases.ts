@@ -116,5 +116,5 @@ function showShare(match: MatchShare, vocabulary: Bench["vocabulary"]): Share {
       there: name(match.caseValue),
     };
   }
-  return { ...common, attribute: match.attribute, label: "Words", here: "", there: "" };
+  return { ...common, attribute: match.attribute, label: "How it was told", here: "", there: "" };
 }

@@ -1,4 +1,5 @@
 import { forwardRef } from "react";
+import controls from "@/app/_components/controls.module.css";
 import { StateNote } from "@/app/_components/StateNote";
 import type { Draft, DraftProblem } from "@/lib/consult/writeUp/draftCase";
 import styles from "./ProblemList.module.css";
@@ -25,7 +26,9 @@ export const ProblemList = forwardRef<HTMLDivElement, Props>(function ProblemLis
             return (
               <li key={`${line} ${field} ${words}`}>
                 {view === "form" && control ? (
-                  <a href={`#${control}`}>{field}</a>
+                  <a className={controls.link} href={`#${control}`}>
+                    {field}
+                  </a>
                 ) : (
                   <b>{[line > 0 ? `Line ${line}` : "", field].filter(Boolean).join(", ") || "The file"}</b>
                 )}

@@ -1,4 +1,5 @@
 import { type InstrumentGroup, instrumentOptions } from "@/app/_bench/instrumentOptions";
+import { groupWord } from "@/app/_components/groupWord";
 import { riskWord } from "@/app/_components/riskWord";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 
@@ -25,7 +26,6 @@ export function choicesOf(vocabulary: Vocabulary): Choices {
   const { checks, repairs, causes, parts } = vocabulary;
   const all = [...checks.values()];
   const groups = [...new Set([...causes.values()].map(({ group }) => group))];
-  const sayGroup = (group: string) => group.charAt(0).toUpperCase() + group.slice(1).replaceAll("-", " ");
   return {
     instruments: instrumentOptions(vocabulary),
     whats: [
@@ -51,7 +51,7 @@ export function choicesOf(vocabulary: Vocabulary): Choices {
       label,
     })),
     causes: groups.map((group) => ({
-      label: sayGroup(group),
+      label: groupWord(group),
       options: [...causes.values()]
         .filter((cause) => cause.group === group)
         .map(({ id, label }) => ({ id, label })),

@@ -3,6 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import controls from "@/app/_components/controls.module.css";
 import { formatDay } from "@/app/_components/formatDay";
+import job from "@/app/_components/JobPage.module.css";
 import { LessonMark } from "@/app/_components/LessonMark";
 import { LikeCase } from "@/app/_components/LikeCase";
 import { labelOf } from "@/app/_components/labelOf";
@@ -56,37 +57,39 @@ export default async function CasePage({ params, searchParams }: Props) {
   return (
     <main className="page" id="main">
       {(await searchParams).saved === undefined ? null : <SavedNote id={kase.id} file={kase.file} />}
-      <p className={styles.job}>
-        <b>Case {kase.id}</b>
-        <span>
-          {[
-            labelOf(vocabulary.instruments, kase.instrument),
-            [kase.maker, kase.model].filter(Boolean).join(" "),
-          ]
-            .filter(Boolean)
-            .join(" · ")}
-        </span>
-        <span>
-          Taken in {formatDay(kase.received)}
-          {kase.closed ? `, closed ${formatDay(kase.closed)}` : ""}
-        </span>
-        <span>{outcomeWord(kase.status === "open" ? "open" : (kase.outcome ?? "open"))}</span>
-        {kase.demo ? <span>Demo case, invented</span> : null}
-        <span className={`${styles.print} unprinted`}>
+      <header className={job.head}>
+        <p className={job.job}>
+          <b>Case {kase.id}</b>
+          <span>
+            {[
+              labelOf(vocabulary.instruments, kase.instrument),
+              [kase.maker, kase.model].filter(Boolean).join(" "),
+            ]
+              .filter(Boolean)
+              .join(" · ")}
+          </span>
+          <span>
+            Taken in {formatDay(kase.received)}
+            {kase.closed ? `, closed ${formatDay(kase.closed)}` : ""}
+          </span>
+          <span>{outcomeWord(kase.status === "open" ? "open" : (kase.outcome ?? "open"))}</span>
+          {kase.demo ? <span>Demo case, invented</span> : null}
+        </p>
+        <h1>{kase.title}</h1>
+        <p className={`${job.tools} unprinted`}>
           <Link className={controls.plain} href={`/casebook/${kase.id}/report`} prefetch={false}>
             Customer report
-          </Link>{" "}
+          </Link>
           <Link className={controls.plain} href={`/casebook/${kase.id}/job-sheet`} prefetch={false}>
             Job sheet
           </Link>
-        </span>
-      </p>
-      <h1>{kase.title}</h1>
+        </p>
+      </header>
       {kase.lessons.map((lesson) => (
         <LessonMark key={lesson}>{lesson}</LessonMark>
       ))}
       <LessonStandingNote standing={lessonStandings(casebook.cases.values()).get(kase.id)} />
-      <div className={styles.came}>
+      <div className={job.came}>
         <p>
           <b>Came in with</b> {kase.complaint}
         </p>
@@ -97,8 +100,8 @@ export default async function CasePage({ params, searchParams }: Props) {
         ) : null}
         {kase.photos ? <Photos id={kase.id} photos={kase.photos} /> : null}
       </div>
-      <div className={styles.two}>
-        <div className={styles.path}>
+      <div className={job.two}>
+        <div className={`${job.path} ${styles.path}`}>
           <Path
             steps={steps}
             belief={belief}
@@ -124,7 +127,7 @@ export default async function CasePage({ params, searchParams }: Props) {
       ) : null}
       <Section title="Like this one" className="unprinted">
         {similar.length === 0 ? <p className="small soft">No other case is like it.</p> : null}
-        <div className={styles.like}>
+        <div className={job.like}>
           {similar.slice(0, shownLike).map((like) => (
             <LikeCase key={like.case} like={like} />
           ))}

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import type { FacetName } from "@/lib/text/facets";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { type CasebookQuery, casebookHref, chooseFacet } from "./casebookQuery";
@@ -36,7 +37,7 @@ export function Facets({ query, counts, vocabulary }: Props) {
             {list(values.slice(0, shownFirst))}
             {rest.length > 0 ? (
               <details open={rest.some(({ value }) => query.choice[name] === value)}>
-                <summary>{rest.length} more</summary>
+                <summary className={`${controls.opens} ${styles.more}`}>{rest.length} more</summary>
                 {list(rest)}
               </details>
             ) : null}

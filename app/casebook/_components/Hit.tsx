@@ -1,4 +1,5 @@
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { Jaws } from "@/app/_components/Jaws";
 import { LessonMark } from "@/app/_components/LessonMark";
@@ -24,7 +25,7 @@ export function Hit({ hit, vocabulary, scaleMinutes }: Props) {
     <article className={styles.hit}>
       <div>
         <h3>
-          <Link href={`/casebook/${kase.id}`} prefetch={false}>
+          <Link className={controls.title} href={`/casebook/${kase.id}`} prefetch={false}>
             <Runs runs={title} />
           </Link>
         </h3>

@@ -1,3 +1,4 @@
+import { More } from "@/app/_components/More";
 import { Section } from "@/app/_components/Section";
 import { type ContentProblem, formatProblem } from "@/lib/document/contentProblem";
 import styles from "./SetAsideList.module.css";
@@ -19,12 +20,9 @@ export function SetAsideList({ problems }: Readonly<{ problems: readonly Content
         the lines named here and save: they are read again by themselves.
       </p>
       <Faults problems={problems.slice(0, shownFirst)} />
-      {problems.length > shownFirst ? (
-        <details className={styles.more}>
-          <summary>{problems.length - shownFirst} more</summary>
-          <Faults problems={problems.slice(shownFirst)} />
-        </details>
-      ) : null}
+      <More count={problems.length - shownFirst} of="fault">
+        <Faults problems={problems.slice(shownFirst)} />
+      </More>
     </Section>
   );
 }

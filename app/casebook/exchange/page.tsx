@@ -1,11 +1,11 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import { Section } from "@/app/_components/Section";
 import { getShop } from "@/app/_data/shop";
 import { BringBack } from "./_components/BringBack";
 import { BringIn } from "./_components/BringIn";
 import { Copies } from "./_components/Copies";
-import styles from "./page.module.css";
 
 export const metadata: Metadata = { title: "Copies out, old jobs in" };
 
@@ -15,7 +15,7 @@ export default async function ExchangePage() {
   return (
     <main className="page" id="main">
       <p>
-        <Link className={styles.back} href="/casebook" prefetch={false}>
+        <Link className={controls.link} href="/casebook" prefetch={false}>
           Back to the casebook
         </Link>
       </p>

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { CaseLine } from "@/app/_components/CaseLine";
+import controls from "@/app/_components/controls.module.css";
 import { formatDay } from "@/app/_components/formatDay";
 import { labelOf } from "@/app/_components/labelOf";
 import { More } from "@/app/_components/More";
@@ -8,7 +9,6 @@ import { casebookHref } from "@/app/casebook/_components/casebookQuery";
 import type { Case } from "@/lib/casebook/caseFile";
 import type { FacetChoice } from "@/lib/text/facets";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
-import styles from "./Bearing.module.css";
 
 type Props = Readonly<{
   title: string;
@@ -49,8 +49,8 @@ export function Bearing({ title, cases, all, vocabulary, say, none }: Props) {
         {lines(rest)}
       </More>
       {rest.length > 0 ? (
-        <p className={styles.all}>
-          <Link href={casebookHref({ words: "", choice: all })} prefetch={false}>
+        <p>
+          <Link className={controls.opens} href={casebookHref({ words: "", choice: all })} prefetch={false}>
             All {cases.length} in the casebook
           </Link>
         </p>

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import { Section } from "@/app/_components/Section";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Cautions.module.css";
@@ -14,7 +15,7 @@ export function Cautions({ ids, vocabulary }: Props) {
       {cautions.map(({ id, label, hazard, guard, defersTo }) => (
         <article key={id} className={styles.caution}>
           <h3>
-            <Link href={`/handbook/cautions/${id}`} prefetch={false}>
+            <Link className={controls.title} href={`/handbook/cautions/${id}`} prefetch={false}>
               {label}
             </Link>
           </h3>

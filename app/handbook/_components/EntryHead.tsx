@@ -1,5 +1,6 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
+import controls from "@/app/_components/controls.module.css";
 import styles from "./EntryHead.module.css";
 
 type Props = Readonly<{
@@ -14,9 +15,9 @@ type Props = Readonly<{
 /** The head of a handbook page: where it stands, its name, and what else it is called at the bench. */
 export function EntryHead({ kind, anchor, title, synonyms, children }: Props) {
   return (
-    <header className={styles.head}>
+    <header>
       <p className={styles.where}>
-        <Link href={`/handbook#${anchor}`} prefetch={false}>
+        <Link className={controls.link} href={`/handbook#${anchor}`} prefetch={false}>
           Handbook
         </Link>
         <span>{kind}</span>

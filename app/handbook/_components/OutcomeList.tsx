@@ -1,4 +1,5 @@
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import type { OutcomeTells, ToldCause } from "@/lib/consult/causes/outcomeTells";
 import type { JudgedTell } from "@/lib/consult/record/judgeTells";
 import type { Check } from "@/lib/vocabulary/check";
@@ -62,7 +63,7 @@ function Causes({ side, words, causes, judged }: CausesProps) {
       <ul>
         {causes.map(({ id, label, often }) => (
           <li key={id}>
-            <Link href={`/handbook/causes/${id}`} prefetch={false}>
+            <Link className={controls.link} href={`/handbook/causes/${id}`} prefetch={false}>
               {label}
             </Link>
             <small>

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import { labelOf } from "@/app/_components/labelOf";
 import type { CheckTells, TellTale } from "@/lib/consult/causes/tellTales";
 import type { JudgedTell } from "@/lib/consult/record/judgeTells";
@@ -22,8 +23,8 @@ export function TellTaleTable({ told, ...rest }: Props) {
     <>
       <Table {...rest} told={told.slice(0, shownFirst)} label="The most telling checks" />
       {less.length > 0 ? (
-        <details className={styles.more}>
-          <summary>{less.length} checks that tell less</summary>
+        <details>
+          <summary className={controls.opens}>{less.length} checks that tell less</summary>
           <Table {...rest} told={less} label="Checks that tell less" />
         </details>
       ) : null}
@@ -39,14 +40,14 @@ function Table({ told, judged, vocabulary, label }: Props & Readonly<{ label: st
           <th scope="col">Found</th>
           <th scope="col">Handbook says</th>
           <th scope="col">Seen here</th>
-          <th scope="col">What it says</th>
+          <th scope="col">It speaks</th>
         </tr>
       </thead>
       {told.map(({ check, others, tells }) => (
         <tbody key={`${check} ${others}`}>
           <tr>
             <th scope="rowgroup" colSpan={4} className={styles.check}>
-              <Link href={`/handbook/checks/${check}`} prefetch={false}>
+              <Link className={controls.link} href={`/handbook/checks/${check}`} prefetch={false}>
                 {labelOf(vocabulary.checks, check)}
               </Link>
               {others ? <span> on the others</span> : null}
@@ -83,11 +84,11 @@ function says({ decibans }: TellTale): keyof typeof saysWords {
 }
 
 const saysWords = {
-  "strongly-for": "+ speaks strongly for",
-  for: "+ speaks for",
-  little: "says little",
-  against: "\u2212 speaks against",
-  "strongly-against": "\u2212 speaks strongly against",
+  "strongly-for": "+ strongly for",
+  for: "+ for",
+  little: "little",
+  against: "\u2212 against",
+  "strongly-against": "\u2212 strongly against",
 } as const;
 
 const outcomeLabel = ({ checks }: Vocabulary, check: string, outcome: string) =>

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import { More } from "@/app/_components/More";
 import { Section } from "@/app/_components/Section";
 import { StateNote } from "@/app/_components/StateNote";
@@ -75,7 +76,7 @@ export default async function WordsPage({ searchParams }: Props) {
         </More>
         {kept.length > 0 ? (
           <details>
-            <summary className={styles.fold}>
+            <summary className={controls.opens}>
               {kept.length} {kept.length === 1 ? "word stays" : "words stay"}, as decided
             </summary>
             {lines(kept, true)}

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import { More } from "@/app/_components/More";
 import styles from "./EntryLinks.module.css";
 
@@ -13,7 +14,7 @@ export function EntryLinks({ title, none, entries }: Props) {
     <ul className={styles.list}>
       {some.map(({ href, label, aside }) => (
         <li key={href}>
-          <Link href={href} prefetch={false}>
+          <Link className={controls.link} href={href} prefetch={false}>
             {label}
           </Link>
           {aside ? <span>{aside}</span> : null}

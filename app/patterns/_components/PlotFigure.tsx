@@ -1,5 +1,6 @@
 import type { PlotOptions } from "@observablehq/plot";
 import type { ReactNode } from "react";
+import controls from "@/app/_components/controls.module.css";
 import { drawPlot } from "./drawPlot";
 import styles from "./Plot.module.css";
 
@@ -32,7 +33,7 @@ export function PlotFigure({ caption, draw, children, tableTitle }: Props) {
         </div>
       ))}
       <details className={styles.fold}>
-        <summary>{tableTitle}</summary>
+        <summary className={controls.opens}>{tableTitle}</summary>
         {children}
       </details>
     </figure>

@@ -5,6 +5,7 @@ import { Likely } from "@/app/_bench/Likely";
 import { NotYet } from "@/app/_bench/NotYet";
 import controls from "@/app/_components/controls.module.css";
 import { formatDay } from "@/app/_components/formatDay";
+import jobPage from "@/app/_components/JobPage.module.css";
 import { labelOf } from "@/app/_components/labelOf";
 import { readUnit } from "@/app/_components/readUnit";
 import { StateNote } from "@/app/_components/StateNote";
@@ -111,26 +112,42 @@ export default async function SheetPage({ params, searchParams }: Props) {
   const planned = new Set(kase.plan?.map(({ repair }) => repair));
   return (
     <main className="page" id="main">
-      <p className={styles.job}>
-        <b>Sheet {kase.id}</b>
-        <span>
-          {[
-            labelOf(vocabulary.instruments, kase.instrument),
-            [kase.maker, kase.model].filter(Boolean).join(" "),
-          ]
-            .filter(Boolean)
-            .join(" · ")}
-        </span>
-        <span>Taken in {formatDay(kase.received)}</span>
-      </p>
-      <h1>{kase.title}</h1>
+      <header className={jobPage.head}>
+        <p className={jobPage.job}>
+          <b>Sheet {kase.id}</b>
+          <span>
+            {[
+              labelOf(vocabulary.instruments, kase.instrument),
+              [kase.maker, kase.model].filter(Boolean).join(" "),
+            ]
+              .filter(Boolean)
+              .join(" · ")}
+          </span>
+          <span>Taken in {formatDay(kase.received)}</span>
+        </p>
+        <h1>{kase.title}</h1>
+        <p className={`${jobPage.tools} unprinted`}>
+          <Link className={controls.lead} href={`/sheets/${kase.id}/close`} prefetch={false}>
+            Close the job
+          </Link>
+          <Link className={controls.plain} href={`/sheets/${kase.id}/gauges`} prefetch={false}>
+            Gauges
+          </Link>
+          <Link className={controls.plain} href={`/sheets/${kase.id}/job-sheet`} prefetch={false}>
+            Job sheet
+          </Link>
+          <Link className={controls.plain} href={`/sheets/${kase.id}/report`} prefetch={false}>
+            Customer report
+          </Link>
+        </p>
+      </header>
       <DoneNote done={done} sheet={sheet} hasSteps={kase.path.length > 0} takenOff={takenOff} />
       <datalist id="parts">
         {partChoices(vocabulary, kase.instrument).map((part) => (
           <option key={part} value={part} />
         ))}
       </datalist>
-      <div className={styles.came}>
+      <div className={jobPage.came}>
         <p>
           <b>Came in with</b> {kase.complaint}
         </p>
@@ -140,21 +157,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
         <EditSheet sheet={sheet} kase={kase} vocabulary={vocabulary} />
         <PhotosPart sheet={sheet} kase={kase} />
       </div>
-      <p className={`${controls.row} unprinted`}>
-        <Link className={controls.lead} href={`/sheets/${kase.id}/close`} prefetch={false}>
-          Close the job
-        </Link>
-        <Link className={controls.plain} href={`/sheets/${kase.id}/gauges`} prefetch={false}>
-          Gauges
-        </Link>
-        <Link className={controls.plain} href={`/sheets/${kase.id}/job-sheet`} prefetch={false}>
-          Job sheet
-        </Link>
-        <Link className={controls.plain} href={`/sheets/${kase.id}/report`} prefetch={false}>
-          Customer report
-        </Link>
-      </p>
-      <div className={styles.two}>
+      <div className={jobPage.two}>
         <div>
           <LogNext
             sheet={sheet}
@@ -165,7 +168,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
             what={typeof what === "string" ? what : ""}
           />
           <PlanPart sheet={sheet} kase={kase} answer={answer} job={job} bench={bench} />
-          <div className={styles.path}>
+          <div className={`${jobPage.path} ${styles.path}`}>
             <Path
               steps={steps}
               belief={belief}
@@ -184,7 +187,7 @@ export default async function SheetPage({ params, searchParams }: Props) {
             ) : null}
           </div>
         </div>
-        <aside className={styles.aside} aria-label="What it looks like">
+        <aside aria-label="What it looks like">
           <QuotePart sheet={sheet} kase={kase} estimate={estimate} settings={settings} />
           <ProofList kase={kase} vocabulary={vocabulary} />
           <Harms harms={kase.harms} vocabulary={vocabulary} />

@@ -1,4 +1,5 @@
 import controls from "@/app/_components/controls.module.css";
+import { groupWord } from "@/app/_components/groupWord";
 import { Section } from "@/app/_components/Section";
 import type { Cause } from "@/lib/vocabulary/cause";
 import { giveAnswer } from "../actions";
@@ -19,7 +20,6 @@ const ordinals = ["Likeliest cause", "Next likely", "And then"];
 /** Blank is left to the browser: a default would undo what was chosen before the page had woken up. */
 const chosen = (id: string | null) => id || undefined;
 const byLabel = (a: Entry, b: Entry) => (a.label < b.label ? -1 : 1);
-const sayGroup = (group: string) => group.charAt(0).toUpperCase() + group.slice(1).replaceAll("-", " ");
 
 /** What one thinks it is and how sure, what one would do, and what one would look at before: a form that works without JavaScript. */
 export function AnswerForm({ query, causes, repairs, checks, problems }: Props) {
@@ -58,7 +58,7 @@ export function AnswerForm({ query, causes, repairs, checks, problems }: Props) 
               >
                 <option value="">{at === 0 ? "Choose a cause" : "None"}</option>
                 {groups.map((group) => (
-                  <optgroup key={group} label={sayGroup(group)}>
+                  <optgroup key={group} label={groupWord(group)}>
                     <Options entries={causes.filter((cause) => cause.group === group)} />
                   </optgroup>
                 ))}

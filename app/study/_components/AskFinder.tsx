@@ -2,7 +2,7 @@
 
 import { useState } from "react";
 import controls from "@/app/_components/controls.module.css";
-import { matchesWords } from "@/lib/study/jobs/matchesWords";
+import { matchesWords } from "@/lib/text/matchesWords";
 import styles from "./AskList.module.css";
 import { AskPart } from "./AskPart";
 import type { AskGroup } from "./askGroups";

@@ -1,4 +1,5 @@
 import { chanceIn100 } from "@/app/_components/chanceIn100";
+import controls from "@/app/_components/controls.module.css";
 import type { BeliefLine } from "@/lib/study/review/beliefLines";
 import { gainPerMinute } from "@/lib/study/review/scorePath";
 import type { WalkedCheck } from "@/lib/study/review/walkStudy";
@@ -50,7 +51,7 @@ export function BeliefTable({ lines, checks, best }: Props) {
         </table>
       </div>
       <details className={styles.why}>
-        <summary>How this is reckoned</summary>
+        <summary className={controls.opens}>How this is reckoned</summary>
         <p>
           The dotted line stands at 80 in 100: beyond it the evidence has spoken. Belief starts from how
           common each cause is; the complaint itself is not counted. What a check taught is measured in bits:

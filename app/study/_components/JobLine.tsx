@@ -1,4 +1,5 @@
 import Link from "next/link";
+import job from "@/app/_components/JobPage.module.css";
 import { labelOf } from "@/app/_components/labelOf";
 import type { Learner } from "@/lib/casebook/learners/learnerFile";
 import type { Lesson } from "@/lib/casebook/lessons/lessonFile";
@@ -17,7 +18,7 @@ type Props = Readonly<{
 export function JobLine({ query, learner, lesson, vocabulary }: Props) {
   const at = lesson?.cases.indexOf(query.case ?? "") ?? -1;
   return (
-    <p className={styles.job}>
+    <p className={job.job}>
       <b>Study</b>
       {lesson ? (
         <span>

@@ -74,7 +74,7 @@ export function Session({ kase, query: sent, bench, learner, lesson, lengths }: 
       {job}
       <CameIn as="h1" instrument={instrument} complaint={kase.complaint} arrival={kase.arrival} />
       <div className={styles.two}>
-        <div className={styles.work}>
+        <div>
           <Known answers={answers} />
           <AskList
             groups={askGroups(

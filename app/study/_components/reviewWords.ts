@@ -3,6 +3,7 @@ import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
 import type { NamedCause } from "@/lib/study/answer/brierScore";
 import type { StudyAnswer, StudyReview } from "@/lib/study/review/reviewStudy";
+import { lowerFirst } from "@/lib/text/lowerFirst";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 
 /** One line of how it went. */
@@ -15,8 +16,6 @@ const leaningFrom = 0.5;
 const goodScore = 0.3;
 /** Within this many points the two scores are alike. Chosen. */
 const alikeScore = 0.1;
-
-const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
 
 /** Says how a session went, line by line, in plain words; figures stand beside them. */
 export function reviewWords(review: StudyReview, answer: StudyAnswer, vocabulary: Vocabulary): ReviewLine[] {
@@ -40,7 +39,7 @@ function causeLine(
 ): ReviewLine {
   const said = [...named]
     .sort((a, b) => b.sure - a.sure)
-    .map(({ cause, sure }) => `${lower(labelOf(causes, cause))} ${chanceIn100(sure)}`)
+    .map(({ cause, sure }) => `${lowerFirst(labelOf(causes, cause))} ${chanceIn100(sure)}`)
     .join(", ");
   const words = { right: "Right", "among them": "Among those you named, but not first", missed: "Missed" }[
     verdict
@@ -89,7 +88,7 @@ function enoughLine({ enough, own }: StudyReview, { causes }: Vocabulary): Revie
   if (!enough) return [];
   const later = own.checks.slice(enough.after);
   const minutes = later.reduce((sum, check) => sum + check.minutes, 0);
-  const stood = `After check ${enough.after} the evidence stood at ${chanceIn100(enough.probability)} in 100 for ${lower(labelOf(causes, enough.cause))}, and you went on for ${later.length} more, ${formatMinutes(minutes)}`;
+  const stood = `After check ${enough.after} the evidence stood at ${chanceIn100(enough.probability)} in 100 for ${lowerFirst(labelOf(causes, enough.cause))}, and you went on for ${later.length} more, ${formatMinutes(minutes)}`;
   return [
     enough.overturned
       ? { term: "Going on", words: `${stood}. Rightly: another cause led in the end.`, tone: "good" }
@@ -123,11 +122,11 @@ function repairLine(
   { repairs }: Vocabulary,
 ): ReviewLine {
   const cures = repair.recorded.filter(({ result }) => result === "fixed" || result === "better");
-  const was = [...new Set(cures.map(({ repair: id }) => lower(labelOf(repairs, id))))].join(", then ");
+  const was = [...new Set(cures.map(({ repair: id }) => lowerFirst(labelOf(repairs, id))))].join(", then ");
   const record = was === "" ? "No repair helped on this job." : `On record: ${was}.`;
   if (proposed === undefined) return { term: "Repair", words: `You named none. ${record}`, tone: "plain" };
   const name = labelOf(repairs, proposed);
-  const harms = repair.harms.length > 0 ? ` It did harm: ${repair.harms.map(lower).join("; ")}.` : "";
+  const harms = repair.harms.length > 0 ? ` It did harm: ${repair.harms.map(lowerFirst).join("; ")}.` : "";
   if (repair.result !== null) {
     const tone = repair.result === "fixed" || repair.result === "better" ? "good" : "bad";
     return {
@@ -147,7 +146,7 @@ function firstLine(
   { checks }: Vocabulary,
 ): ReviewLine[] {
   if (proposed === undefined) return [];
-  const wanted = repair.checkFirst.map(({ check }) => lower(labelOf(checks, check))).join(", ");
+  const wanted = repair.checkFirst.map(({ check }) => lowerFirst(labelOf(checks, check))).join(", ");
   if (wanted === "")
     return [{ term: "Check first", words: "The handbook asks for none before this repair.", tone: "plain" }];
   const own = first === undefined ? "You named none." : `${labelOf(checks, first)}.`;

@@ -1,4 +1,5 @@
 import type { Posterior } from "../../diagnosis/posterior";
+import { lowerFirst } from "../../text/lowerFirst";
 import type { LikelyCause, Reason } from "../answer";
 import type { Bench } from "../bench/bench";
 import type { Finding } from "../finding";
@@ -67,7 +68,7 @@ function reasonsFor(
       const check = vocabulary.checks.get(id);
       const label = check?.outcomes.find((one) => one.id === found)?.label ?? found;
       const others = parseFindingKey(key).others ? ", the others" : "";
-      const words = `${check?.label ?? id}${others}: ${label}`;
+      const words = `${check?.label ?? id}${others}: ${lowerFirst(label)}`;
       return [{ check: id, outcome: found, words, decibans: Number(decibans.toFixed(1)) }];
     })
     .sort((a, b) => b.decibans - a.decibans);

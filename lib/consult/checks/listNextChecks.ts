@@ -1,4 +1,5 @@
 import type { Posterior } from "../../diagnosis/posterior";
+import { lowerFirst } from "../../text/lowerFirst";
 import type { Check } from "../../vocabulary/check";
 import type { NextCheck } from "../answer";
 import type { Bench } from "../bench/bench";
@@ -50,5 +51,5 @@ function tellsApart(
   }
   if (!best || best.score <= 0) return "";
   const cause = vocabulary.causes.get(best.cause)?.label ?? best.cause;
-  return `${best.outcome} would speak for: ${cause.charAt(0).toLowerCase()}${cause.slice(1)}`;
+  return `${best.outcome} would speak for: ${lowerFirst(cause)}`;
 }

@@ -1,5 +1,6 @@
 import type { SwapSuspect } from "../../diagnosis/swaps/readSwaps";
 import type { SwapAspect } from "../../diagnosis/swaps/swapObservation";
+import { upperFirst } from "../../text/upperFirst";
 
 const aspectWords: Readonly<Record<SwapAspect, string>> = {
   where: "at the same place",
@@ -16,6 +17,6 @@ export const swapSplits = (suspects: readonly SwapSuspect[]): readonly string[] 
   suspects.flatMap(({ part, stuckIn, constant }) =>
     constant.map(
       (aspect) =>
-        `${part.charAt(0).toUpperCase()}${part.slice(1)} binds ${aspectWords[aspect]} with ${stuckIn.join(" and ")}: that speaks for ${part}.`,
+        `${upperFirst(part)} binds ${aspectWords[aspect]} with ${stuckIn.join(" and ")}: that speaks for ${part}.`,
     ),
   );

@@ -1,9 +1,9 @@
 import type { Case } from "../../casebook/caseFile";
 import { rootCauses } from "../../casebook/rootCauses";
+import { matchesWords } from "../../text/matchesWords";
 import { familyOf } from "../../vocabulary/familyOf";
 import type { Vocabulary } from "../../vocabulary/vocabulary";
 import { isFitForStudy } from "./isFitForStudy";
-import { matchesWords } from "./matchesWords";
 
 /** What jobs for a lesson are looked for by; null and empty ask for nothing. */
 export type JobsAsked = Readonly<{ find: string; family: string | null; cause: string | null }>;

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { chanceIn100 } from "@/app/_components/chanceIn100";
+import controls from "@/app/_components/controls.module.css";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
 import { Section } from "@/app/_components/Section";
@@ -26,7 +27,7 @@ export function CheaperPath({ way, vocabulary }: Props) {
           {planned.checks.map(({ check, minutes }, at) => (
             <li key={check}>
               <span className={styles.number}>{at + 1}</span>
-              <Link href={`/handbook/checks/${check}`} prefetch={false}>
+              <Link className={controls.link} href={`/handbook/checks/${check}`} prefetch={false}>
                 {labelOf(vocabulary.checks, check)}
               </Link>
               <span className={styles.cost}>{formatMinutes(minutes)}</span>

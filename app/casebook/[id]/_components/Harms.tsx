@@ -1,9 +1,11 @@
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { labelOf } from "@/app/_components/labelOf";
 import { partWords } from "@/app/_components/partWords";
 import { Section } from "@/app/_components/Section";
 import type { Case } from "@/lib/casebook/caseFile";
+import { upperFirst } from "@/lib/text/upperFirst";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Harms.module.css";
 
@@ -18,12 +20,13 @@ export function Harms({ harms, vocabulary }: Props) {
         {harms.map(({ repair, part, what, how, step, minutes, paidBy }) => (
           <li key={`${repair} ${what}`} className={styles.harm}>
             <h3>
-              <Link href={`/handbook/repairs/${repair}`} prefetch={false}>
-                {labelOf(vocabulary.repairs, repair)}
+              <Link className={controls.title} href={`/handbook/repairs/${repair}`} prefetch={false}>
+                {[labelOf(vocabulary.repairs, repair), partWords(vocabulary, part ?? null)]
+                  .filter(Boolean)
+                  .join(", ")}
               </Link>
-              {part ? `, ${partWords(vocabulary, part)}` : null}
             </h3>
-            <p>{what.charAt(0).toUpperCase() + what.slice(1)}.</p>
+            <p>{upperFirst(what)}.</p>
             {how || step ? (
               <p className="small">
                 {[step ? `By step ${step} of the path` : "", how ?? ""].filter(Boolean).join(": ")}.

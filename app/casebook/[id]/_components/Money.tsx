@@ -32,7 +32,7 @@ export function Money({ kase }: Readonly<{ kase: Case }>) {
         {told.map(({ term, minutes: some, promised, money, isLoss = false }) => (
           <div key={term} data-loss={isLoss ? "" : undefined}>
             <dt>{term}</dt>
-            <dd className={styles.bar}>
+            <dd>
               {some === undefined || isLoss ? null : <Jaws value={some} of={scale} promised={promised} />}
             </dd>
             <dd className={styles.figure}>{some === undefined ? "" : formatMinutes(some)}</dd>

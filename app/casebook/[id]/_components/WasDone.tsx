@@ -1,6 +1,7 @@
 import { formatMinutes } from "@/app/_components/formatMinutes";
 import { Section } from "@/app/_components/Section";
 import type { StepView } from "@/app/_components/stepViews";
+import { lowerFirst } from "@/lib/text/lowerFirst";
 import styles from "./WasDone.module.css";
 
 /** The repairs of the case, and what proved that it works. */
@@ -26,7 +27,7 @@ export function WasDone({ steps }: Readonly<{ steps: readonly StepView[] }>) {
           <ul>
             {proofs.map(({ title, found }, at) => (
               <li key={`${at} ${title}`}>
-                {title}: {found.charAt(0).toLowerCase() + found.slice(1)}
+                {title}: {lowerFirst(found)}
               </li>
             ))}
           </ul>

@@ -20,7 +20,7 @@ const copies = [
     name: "Data for a program",
     tells: "Every field of every case with its story, as the published schema has them. No photos.",
   },
-] as const;
+];
 
 /** The copies that there are to take away, and what is in none of them. */
 export function Copies({ problems }: Readonly<{ problems: readonly ContentProblem[] }>) {

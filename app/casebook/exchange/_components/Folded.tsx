@@ -1,11 +1,11 @@
 import type { ReactNode } from "react";
-import styles from "./Folded.module.css";
+import controls from "@/app/_components/controls.module.css";
 
 /** Something shut until it is asked for. */
 export function Folded({ label, children }: Readonly<{ label: string; children: ReactNode }>) {
   return (
-    <details className={styles.folded}>
-      <summary>{label}</summary>
+    <details>
+      <summary className={controls.opens}>{label}</summary>
       {children}
     </details>
   );

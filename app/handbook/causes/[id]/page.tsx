@@ -10,6 +10,7 @@ import { lessonStandings } from "@/lib/casebook/lessonStandings";
 import { tellTales } from "@/lib/consult/causes/tellTales";
 import { judgeTells } from "@/lib/consult/record/judgeTells";
 import { seenFindings } from "@/lib/consult/record/seenFindings";
+import { upperFirst } from "@/lib/text/upperFirst";
 import { Bearing } from "../../_components/Bearing";
 import { casesWith } from "../../_components/casesWith";
 import styles from "../../_components/Entry.module.css";
@@ -45,7 +46,7 @@ export default async function CausePage({ params }: Props) {
   return (
     <main className="page" id="main">
       <EntryHead kind="Cause" anchor="causes" title={cause.label} synonyms={cause.synonyms}>
-        <span>{cause.howCommon.charAt(0).toUpperCase() + cause.howCommon.slice(1)}, by the handbook</span>
+        <span>{upperFirst(cause.howCommon)}, by the handbook</span>
         <span>
           found in {cases.length} of {casebook.cases.size} cases here
         </span>

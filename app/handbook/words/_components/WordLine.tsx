@@ -1,4 +1,5 @@
 import Link from "next/link";
+import controls from "@/app/_components/controls.module.css";
 import { labelOf } from "@/app/_components/labelOf";
 import { casebookHref } from "@/app/casebook/_components/casebookQuery";
 import type { WordInQuestion } from "@/lib/consult/record/wordsInQuestion";
@@ -21,11 +22,15 @@ export function WordLine({ word: one, vocabulary, isDeclined }: Props) {
       <h3>{title}</h3>
       <p>
         with{" "}
-        <Link href={`/handbook/causes/${cause}`} prefetch={false}>
+        <Link className={controls.link} href={`/handbook/causes/${cause}`} prefetch={false}>
           {labelOf(vocabulary.causes, cause)}
         </Link>{" "}
         (
-        <Link href={casebookHref({ words: "", choice: { root: cause } })} prefetch={false}>
+        <Link
+          className={controls.link}
+          href={casebookHref({ words: "", choice: { root: cause } })}
+          prefetch={false}
+        >
           all its cases
         </Link>
         )

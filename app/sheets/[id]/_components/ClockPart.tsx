@@ -47,7 +47,7 @@ export function ClockPart({ sheet, clock }: Props) {
         wish="clock"
         name="clock-set"
         className={styles.set}
-        fold={{ summary: "Put it right", summaryClassName: styles.right }}
+        fold={{ summary: "Put it right", summaryClassName: controls.opens }}
       >
         <TypedField name="clockMinutes" label="Minutes it should show" kind="number" />
         <button type="submit" name="clock" value="set" className={controls.plain}>

@@ -7,7 +7,6 @@ import { TypedField } from "@/app/sheets/_components/TypedField";
 import type { Case } from "@/lib/casebook/caseFile";
 import { formOfFields } from "@/lib/casebook/form/caseForm";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
-import foldStyles from "./EditSheet.module.css";
 
 type Props = Readonly<{ sheet: SheetVersion; kase: Case; vocabulary: Vocabulary }>;
 
@@ -26,7 +25,7 @@ export function EditSheet({ sheet, kase, vocabulary }: Props) {
       fold={{
         summary: "Put this right, note the state on arrival",
         className: "unprinted",
-        summaryClassName: foldStyles.edit,
+        summaryClassName: controls.opens,
       }}
     >
       <div className={styles.fields}>

@@ -1,11 +1,11 @@
 import controls from "@/app/_components/controls.module.css";
+import job from "@/app/_components/JobPage.module.css";
 import { LikeCase } from "@/app/_components/LikeCase";
 import { Section } from "@/app/_components/Section";
 import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm";
 import type { Case } from "@/lib/casebook/caseFile";
 import { isRepairStep } from "@/lib/casebook/step";
 import type { SimilarCase } from "@/lib/consult/answer";
-import styles from "./LikeBefore.module.css";
 
 type Props = Readonly<{
   sheet: SheetVersion;
@@ -20,7 +20,7 @@ export function LikeBefore({ sheet, similar, cases }: Props) {
   return (
     <Section title="Like it before" id="alike" className="unprinted">
       {similar.length === 0 ? <p className="small soft">No past case is like it.</p> : null}
-      <div className={styles.cases}>
+      <div className={job.like}>
         {similar.slice(0, shown).map((like) => {
           const helped = cases
             .get(like.case)

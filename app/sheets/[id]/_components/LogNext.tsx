@@ -42,7 +42,7 @@ const listed = ({ label, risk }: Pick<Check, "label" | "risk">, minutes: number)
   summary: (
     <>
       <b>{label}</b>
-      <span>{Math.round(minutes) || "<1"} min</span>
+      <span className={styles.minutesOf}>{Math.round(minutes) || "<1"} min</span>
       <RiskMark riskClass={risk} />
     </>
   ),

@@ -44,7 +44,11 @@ export function LookFirst({ sheet, kase, planned, at, looks }: Props) {
                 </span>
               </label>
               {byPath.has(check) ? null : (
-                <Link href={`/sheets/${sheet.id}?what=check+${check}#log`} prefetch={false}>
+                <Link
+                  className={controls.link}
+                  href={`/sheets/${sheet.id}?what=check+${check}#log`}
+                  prefetch={false}
+                >
                   Log<span className="heard"> {label}</span>
                 </Link>
               )}

@@ -13,7 +13,7 @@ export function MendMinutes({ sheet, steps }: Props) {
       sheet={sheet}
       wish="minutes"
       name="minutes"
-      fold={{ summary: "Put minutes right", className: styles.mend }}
+      fold={{ summary: "Put minutes right", className: styles.mend, summaryClassName: controls.opens }}
     >
       {steps.map(({ title, minutes }, at) => (
         <div key={`${at} ${title}`} className={styles.step}>

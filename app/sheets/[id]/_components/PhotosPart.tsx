@@ -25,7 +25,7 @@ export function PhotosPart({ sheet, kase: { id, photos = [] } }: Props) {
             <div className={`${styles.under} unprinted`}>
               <SheetForm sheet={sheet} wish="caption" name={`caption-${file}`}>
                 <input type="hidden" name="photo" value={file} />
-                <FormFold summary={caption ? "Reword" : "Describe"} className={styles.opens}>
+                <FormFold summary={caption ? "Reword" : "Describe"} className={controls.opens}>
                   <TypedField name="caption" label={`What photo ${at + 1} shows`} value={caption ?? ""} />
                   <p className={fields.buttons}>
                     <button type="submit" className={controls.plain}>
@@ -45,7 +45,7 @@ export function PhotosPart({ sheet, kase: { id, photos = [] } }: Props) {
         />
       ) : null}
       <SheetForm sheet={sheet} wish="photos" name="photos" act={takePhotosIn} className="unprinted">
-        <FormFold summary="Add photos of the state on arrival" className={styles.opens}>
+        <FormFold summary="Add photos of the state on arrival" className={controls.opens}>
           <div className={styles.add}>
             <PhotoField mostBytes={mostSentBytes} />
             <TypedField name="caption" label="What they show, if you like" />

@@ -9,6 +9,7 @@ import { SheetForm, type SheetVersion } from "@/app/sheets/_components/SheetForm
 import type { Case } from "@/lib/casebook/caseFile";
 import { isRepairStep } from "@/lib/casebook/step";
 import type { Warning } from "@/lib/consult/answer";
+import { upperFirst } from "@/lib/text/upperFirst";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { LookFirst } from "./LookFirst";
 import styles from "./PlanPart.module.css";
@@ -40,7 +41,7 @@ export function PlannedRepair({ sheet, kase, planned, at, warning, vocabulary }:
   return (
     <article className={styles.planned} data-risk={warning.riskClass} data-done={done ? "" : undefined}>
       <h3>
-        <Link className={styles.title} href={`/handbook/repairs/${planned.repair}`} prefetch={false}>
+        <Link className={controls.title} href={`/handbook/repairs/${planned.repair}`} prefetch={false}>
           {[warning.label, partWords(vocabulary, planned.part ?? null)].filter(Boolean).join(", ")}
         </Link>
       </h3>
@@ -48,7 +49,7 @@ export function PlannedRepair({ sheet, kase, planned, at, warning, vocabulary }:
         {done ? <b>{resultWords[done.result]}</b> : null}
         {planned.for ? <span>for {labelOf(vocabulary.causes, planned.for).toLowerCase()}</span> : null}
         {planned.from ? (
-          <Link href={`/casebook/${planned.from}`} prefetch={false}>
+          <Link className={controls.link} href={`/casebook/${planned.from}`} prefetch={false}>
             as in case {planned.from}
           </Link>
         ) : null}
@@ -67,8 +68,8 @@ export function PlannedRepair({ sheet, kase, planned, at, warning, vocabulary }:
         <ul className={styles.harms} aria-label="What it did">
           {harms.map(({ case: id, what }) => (
             <li key={`${id} ${what}`}>
-              <span>{what}</span>
-              <Link href={`/casebook/${id}`} prefetch={false}>
+              {upperFirst(what)}{" "}
+              <Link className={controls.link} href={`/casebook/${id}`} prefetch={false}>
                 case {id}
               </Link>
             </li>
@@ -81,7 +82,12 @@ export function PlannedRepair({ sheet, kase, planned, at, warning, vocabulary }:
         <p className={styles.cautions}>
           <b>Mind yourself:</b>
           {warning.cautions.map(({ id, label }) => (
-            <Link key={id} className={styles.hazard} href={`/handbook/cautions/${id}`} prefetch={false}>
+            <Link
+              key={id}
+              className={`${controls.link} ${styles.hazard}`}
+              href={`/handbook/cautions/${id}`}
+              prefetch={false}
+            >
               {label.toLowerCase()}
             </Link>
           ))}

@@ -65,7 +65,7 @@ export function QuotePart({ sheet, kase, estimate, settings }: Props) {
         </p>
       ) : null}
       <p className="unprinted">
-        <Link className={styles.shop} href="/shop" prefetch={false}>
+        <Link className={`${controls.link} ${styles.shop}`} href="/shop" prefetch={false}>
           {settings ? "What the shop reckons with" : "Say what an hour costs, and a price is proposed"}
         </Link>
       </p>

@@ -24,7 +24,7 @@ export function Versions({ sheet, revisions, looked }: Props) {
         <p className="small soft">None yet: the first change keeps the version before it.</p>
       ) : (
         <details open={looked !== undefined}>
-          <summary className={styles.summary}>Look at them, put one back</summary>
+          <summary className={controls.opens}>Look at them, put one back</summary>
           <ol className={styles.versions}>
             {revisions.map(({ number, at, aside }) => (
               <li key={number}>

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound, redirect } from "next/navigation";
 import controls from "@/app/_components/controls.module.css";
+import job from "@/app/_components/JobPage.module.css";
 import { Section } from "@/app/_components/Section";
 import { getSheet } from "@/app/_data/getSheet";
 import { getSettings } from "@/app/_data/settings";
@@ -43,12 +44,13 @@ export default async function ClosePage({ params }: Props) {
   const closing = proposeClosing(kase, answer, vocabulary, settings?.hourCost);
   return (
     <main className="page" id="main">
-      <p>
-        <Link href={`/sheets/${kase.id}`} prefetch={false}>
+      <p className={job.job}>
+        <Link className={controls.link} href={`/sheets/${kase.id}`} prefetch={false}>
           Back to sheet {kase.id}
         </Link>
+        <span>{kase.title}</span>
       </p>
-      <h1>Close: {kase.title}</h1>
+      <h1>Close the job</h1>
       <datalist id="parts">
         {partChoices(vocabulary, kase.instrument).map((part) => (
           <option key={part} value={part} />
@@ -102,20 +104,22 @@ export default async function ClosePage({ params }: Props) {
         <Money kase={{ ...kase, minutes: kase.minutes ?? (Number(closing.minutes) || undefined) }} />
         <LikeRows kase={kase} similar={answer.similar} cases={casebook.cases} />
         <Section title="For the next one">
-          <TypedField
-            name="lessons"
-            label="What would you tell an apprentice? A line each"
-            rows={2}
-            value={kase.lessons.join("\n")}
-          />
-          <TypedField
-            name="story"
-            label="The story, if there is one, in Markdown"
-            rows={5}
-            value={kase.story}
-          />
+          <div className={styles.next}>
+            <TypedField
+              name="lessons"
+              label="What would you tell an apprentice? A line each"
+              rows={2}
+              value={kase.lessons.join("\n")}
+            />
+            <TypedField
+              name="story"
+              label="The story, if there is one, in Markdown"
+              rows={5}
+              value={kase.story}
+            />
+          </div>
         </Section>
-        <p className={fields.buttons}>
+        <p className={styles.send}>
           <button type="submit" className={controls.lead}>
             Close it into the casebook
           </button>

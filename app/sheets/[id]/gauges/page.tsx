@@ -3,6 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import type { SearchParams, TappedSwap } from "@/app/_bench/benchQuery";
 import controls from "@/app/_components/controls.module.css";
+import job from "@/app/_components/JobPage.module.css";
 import { readUnit } from "@/app/_components/readUnit";
 import { UnitSwitch } from "@/app/_components/UnitSwitch";
 import { getSheet } from "@/app/_data/getSheet";
@@ -12,6 +13,7 @@ import { foundWords } from "@/app/_gauges/foundWords";
 import { GaugesForm } from "@/app/_gauges/GaugesForm";
 import { isFilled, readGaugesFields } from "@/app/_gauges/gaugesFields";
 import { gaugesInput, swapsOf } from "@/app/_gauges/gaugesInput";
+import gauges from "@/app/gauges/page.module.css";
 import { SheetForm } from "@/app/sheets/_components/SheetForm";
 import fieldStyles from "@/app/sheets/_components/SheetForm.module.css";
 import { TypedField } from "@/app/sheets/_components/TypedField";
@@ -54,13 +56,13 @@ export default async function SheetGaugesPage({ params, searchParams }: Props) {
   );
   return (
     <main className="page" id="main">
-      <p className={styles.job}>
-        <Link href={`/sheets/${kase.id}`} prefetch={false}>
+      <p className={job.job}>
+        <Link className={controls.link} href={`/sheets/${kase.id}`} prefetch={false}>
           Back to sheet {kase.id}
         </Link>
         <span>{kase.title}</span>
       </p>
-      <div className={styles.top}>
+      <div className={gauges.top}>
         <h1>Gauges of this job</h1>
         <UnitSwitch unit={unit} />
       </div>

@@ -1,20 +1,24 @@
 "use client";
 
 import { useEffect, useRef } from "react";
-import controls from "@/app/_components/controls.module.css";
+import controls from "./controls.module.css";
 import styles from "./SearchBox.module.css";
 import { useAskedWords } from "./useAskedWords";
 
 type Props = Readonly<{
+  /** The page that answers; its words stand in the address as `q`. */
+  path: string;
   words: string;
+  /** What one could look for. */
+  such: string;
   /** What was chosen besides, carried along when the form is sent without JavaScript. */
   carried: readonly (readonly [string, string])[];
   longest: number;
 }>;
 
-/** The casebook's one box, answered as one types; a plain form without JavaScript. */
-export function SearchBox({ words, carried, longest }: Props) {
-  const { text, setText, isReading } = useAskedWords(words);
+/** The one box of a page that is answered as one types; a plain form without JavaScript. */
+export function SearchBox({ path, words, such, carried, longest }: Props) {
+  const { text, setText, isReading } = useAskedWords(words, path);
   const box = useRef<HTMLInputElement>(null);
 
   // What was typed before the page had woken up is in the box, but not yet known here.
@@ -23,7 +27,7 @@ export function SearchBox({ words, carried, longest }: Props) {
   }, [setText]);
 
   return (
-    <form action="/casebook" method="get" role="search" className={styles.find} aria-busy={isReading}>
+    <form action={path} method="get" role="search" className={styles.find} aria-busy={isReading}>
       {carried.map(([name, value]) => (
         <input key={name} type="hidden" name={name} value={value} />
       ))}
@@ -35,7 +39,7 @@ export function SearchBox({ words, carried, longest }: Props) {
         value={text}
         maxLength={longest}
         autoComplete="off"
-        placeholder="Words of a complaint, a cause, a part, a maker"
+        placeholder={such}
         onChange={(event) => setText(event.target.value)}
       />
       <noscript>

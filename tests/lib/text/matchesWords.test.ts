@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { matchesWords } from "@/lib/study/jobs/matchesWords";
+import { matchesWords } from "@/lib/text/matchesWords";
 
 describe("words that are typed to find a check", () => {
   it("are each the beginning of a word of its text, in any order and in any case", () => {

@@ -11,8 +11,9 @@ const mostTries = 3;
  * Keeps the search words in the box and in the address in step, whichever changes first.
  *
  * @param words the words that the page was answered for
+ * @param path the page that answers
  */
-export function useAskedWords(words: string) {
+export function useAskedWords(words: string, path: string) {
   const router = useRouter();
   const params = useSearchParams();
   const [text, setText] = useState(words);
@@ -35,7 +36,7 @@ export function useAskedWords(words: string) {
       const next = new URLSearchParams(params);
       next.delete("q");
       if (text !== "") next.set("q", text);
-      const href = next.size > 0 ? `/casebook?${next}` : "/casebook";
+      const href = next.size > 0 ? `${path}?${next}` : path;
       // Without a connection the words are kept in the address, and asked for when the page is next loaded.
       if (!navigator.onLine) window.history.replaceState(null, "", href);
       else startReading(() => router.replace(href, { scroll: false }));
