@@ -22,8 +22,8 @@ export type RankedOutcome = Readonly<{
 
 /**
  * What speaks for an outcome, each as it counts: a check that was named, the words with which it was called, a phrase of the
- * outcome, the words of what was found and all words together; and what speaks for none of them. Learned from evidence of the
- * bench (tests/reference/evidence); that a phrase which says all of what was found counts fully is chosen.
+ * outcome, the words of what was found and all words together; and what speaks for none of them. Fitted to evidence of the
+ * bench (tests/reference/evidence, tuning); that a phrase which says all of what was found counts fully is chosen.
  */
 const weights = {
   named: 0.2,

@@ -36,7 +36,7 @@ type Row = Readonly<{ title: string; content: string | Uint8Array; lines: readon
 const plainYaml = "plain YAML: 'field: value' lines, text with a colon in quotes";
 const aDay = "a day that exists, written year-month-day, such as 2026-03-09";
 const anId = "lower-case words joined by hyphens, such as casing-dented";
-const aStep = "a step that begins with check, swap, plugs, bore or repair";
+const aStep = "a step that begins with check, swap, plugs, bore, leak or repair";
 
 const unreadable: readonly Row[] = [
   {
