@@ -1,7 +1,7 @@
 import type { PartRef } from "../casebook/partRef";
 
 /** How a finding was read. */
-export type HowRead = "outright" | "phrase" | "words" | "opinion";
+export type HowRead = "outright" | "phrase" | "words" | "believed";
 
 /** A finding read from words. */
 export type FindingRead = Readonly<{
@@ -13,6 +13,6 @@ export type FindingRead = Readonly<{
   span: readonly [number, number];
   absent: boolean;
   doubtful: boolean;
-  /** By a phrase of the handbook, which is the rule; outright, by its id or a phrase that says all of it; or from the words alone, which is a guess; or as somebody's opinion, which is no evidence. */
+  /** By a phrase of the handbook, which is the rule; outright, by its id or a phrase that says all of it; or from the words alone, which is a guess; or as what somebody believes, which is no evidence. */
   how?: HowRead;
 }>;

@@ -17,6 +17,7 @@ import { readDenial } from "./readDenial";
 import type { Reader } from "./reader";
 import { readSound } from "./readSound";
 import { readSwap, type SwapRead } from "./readSwap";
+import { settleDoubles } from "./settleDoubles";
 import { findScopes, type Scopes } from "./words/scopes";
 import { splitTokens, type Token } from "./words/token";
 import { findTurns } from "./words/turns";
@@ -27,7 +28,7 @@ export type TextRead = Readonly<{
   swaps: readonly SwapRead[];
   notUnderstood: readonly string[];
   /** Where the text tells what somebody believes of the trouble, as places from and to. */
-  opinions: readonly (readonly [number, number])[];
+  believed: readonly (readonly [number, number])[];
 }>;
 
 /** The least that a reading must be worth, in units of term weight. Chosen: see tests/lib/reading. */
@@ -55,7 +56,7 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
   const findings: FindingRead[] = [];
   const swaps: SwapRead[] = [];
   const notUnderstood: string[] = [];
-  const opinions: (readonly [number, number])[] = [];
+  const believed: (readonly [number, number])[] = [];
   let carried: PartRef | undefined;
   for (const sentence of splitSentences(tokens)) {
     const before = findings.length;
@@ -114,9 +115,9 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
     const lastMain = mentions.findLast(({ ref }) => !ref.others && ref.place !== undefined);
     carried = lastMain?.ref ?? carried;
     notUnderstood.push(...leftOver(sentence, used, mentions, scopes, text, reader));
-    opinions.push(...runsOf(sentence, (at) => scopes.isOpinion(at)));
+    believed.push(...runsOf(sentence, (at) => scopes.isBelieved(at)));
   }
-  return { findings: settleDoubles(findings, reader), swaps, notUnderstood, opinions };
+  return { findings: settleDoubles(findings, reader.vocabulary), swaps, notUnderstood, believed };
 }
 
 /** Where the text has runs of tokens that a test holds for. */
@@ -226,8 +227,8 @@ function toFinding(
     from: text.slice(from, to),
     span: [from, to],
     absent: denial !== undefined,
-    doubtful: scopes.isDoubted(first) || scopes.isOpinion(first),
-    ...(scopes.isOpinion(first) ? { how: "opinion" } : {}),
+    doubtful: scopes.isDoubted(first) || scopes.isBelieved(first),
+    ...(scopes.isBelieved(first) ? { how: "believed" } : {}),
   };
 }
 
@@ -239,25 +240,4 @@ function isVoid(finding: FindingRead, sentence: readonly FindingRead[], { vocabu
       ({ check, outcome: id }) => check === other.check && id === other.outcome && !other.part?.others,
     ),
   );
-}
-
-/**
- * One finding a check and part: on a scale the worst that was said; elsewhere trouble before soundness ("pads look good,
- * one is torn"), and of two troubles what was said first without doubt.
- */
-function settleDoubles(findings: readonly FindingRead[], { vocabulary }: Reader): FindingRead[] {
-  const kept = new Map<string, FindingRead>();
-  for (const finding of findings) {
-    const key = `${finding.check} ${finding.part?.others ? "other" : ""} ${finding.part?.place ?? ""}`;
-    const before = kept.get(key);
-    const check = vocabulary.checks.get(finding.check);
-    const rank = ({ outcome }: FindingRead) => {
-      if (check?.normal === undefined || outcome === check.normal) return 0;
-      return check.ordered ? check.outcomes.findIndex(({ id }) => id === outcome) : 1;
-    };
-    const surer = before?.doubtful === true && !finding.doubtful;
-    const asSure = before?.doubtful === finding.doubtful;
-    if (!before || surer || (asSure && rank(finding) > rank(before))) kept.set(key, finding);
-  }
-  return [...kept.values()].sort((a, b) => a.span[0] - b.span[0]);
 }

@@ -49,8 +49,8 @@ export function readSound(
         from: text.slice(...span),
         span,
         absent: false,
-        doubtful: scopes.isDoubted(word.first) || scopes.isOpinion(word.first),
-        ...(scopes.isOpinion(word.first) ? { how: "opinion" } : {}),
+        doubtful: scopes.isDoubted(word.first) || scopes.isBelieved(word.first),
+        ...(scopes.isBelieved(word.first) ? { how: "believed" } : {}),
       }),
     );
     const tokens = Array.from(

@@ -11,7 +11,7 @@ export const opinionWeightsSchema = z.strictObject({
   prior: weightSchema.default(1),
   /** Findings that were set down as such: tapped, measured, named by their ids or all in a phrase. */
   setDown: weightSchema.default(1),
-  /** Findings that were read from evidence in words. */
+  /** What evidence in words may mean, each finding for its share. */
   readFromEvidence: weightSchema.default(0.7),
   /** Findings that were read from free text. */
   readFromText: weightSchema.default(0.3),

@@ -13,7 +13,7 @@ export const readingWordsSchema = z.strictObject({
   doubts: phrasesSchema,
   longAgo: phrasesSchema,
   /** Says that what follows is what somebody believes of the trouble, not what was seen: "owner blames the pads". */
-  opinions: phrasesSchema,
+  beliefs: phrasesSchema,
   endsScope: phrasesSchema,
   others: phrasesSchema,
   all: phrasesSchema,

@@ -59,9 +59,9 @@ export function understandProblem(problem: Problem, reader: Reader): Understandi
   }
   const show = showFinding(reader);
   const text = readFindings(says, reader, instrument);
-  const onlyBelieved = evidence.length === 0 && text.findings.every(({ how }) => how === "opinion");
-  const opinions = onlyBelieved ? [] : text.opinions;
-  for (const [from, to] of opinions)
+  const onlyBelieved = evidence.length === 0 && text.findings.every(({ how }) => how === "believed");
+  const believed = onlyBelieved ? [] : text.believed;
+  for (const [from, to] of believed)
     remarks.push(`Taken as an opinion, and not weighed: '${says.slice(from, to)}'.`);
   const left = new Set(leaveOut.map((words) => words.trim()));
   const stays = ({ check, part }: FindingRead) =>
@@ -79,10 +79,10 @@ export function understandProblem(problem: Problem, reader: Reader): Understandi
   }
   const answered = new Set(fromEvidence.map(placeKey));
   const fromText = text.findings
-    .filter(({ how }) => onlyBelieved || how !== "opinion")
+    .filter(({ how }) => onlyBelieved || how !== "believed")
     .filter((read) => stays(read) && !answered.has(placeKey(read)))
     .map(({ how, ...read }) =>
-      show(read, "says", how === undefined || how === "opinion" ? read : { ...read, how }),
+      show(read, "says", how === undefined || how === "believed" ? read : { ...read, how }),
     );
 
   const gauging: (GaugingResult | OvalityResult)[] = [];
@@ -138,7 +138,7 @@ export function understandProblem(problem: Problem, reader: Reader): Understandi
     findings: [...spoken, ...measured.filter((finding) => !said.has(placeKey(finding)))],
     notUnderstood,
     guessed,
-    observed: blankOut(says, opinions),
+    observed: blankOut(says, believed),
     gauging,
     swap: swap.result,
     remarks,

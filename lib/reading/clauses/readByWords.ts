@@ -36,10 +36,10 @@ export function readByWords(
   const { model, meanings } = spoken;
   const isMentioned = (at: number) => mentions.some(({ first, last }) => at >= first && at <= last);
   return clausesOf(sentence, scopes).flatMap((clause) => {
-    const free = clause.filter((at) => !used.has(at) && !scopes.isOpinion(at));
+    const free = clause.filter((at) => !used.has(at) && !scopes.isBelieved(at));
     const telling = free.filter((at) => !isMentioned(at) && !sentence[at]?.filler && !scopes.isSmallWord(at));
     const terms = tellingTerms(
-      clause.flatMap((at) => (scopes.isOpinion(at) ? [] : (sentence[at] ?? []))),
+      clause.flatMap((at) => (scopes.isBelieved(at) ? [] : (sentence[at] ?? []))),
       words,
     );
     if (telling.length === 0 || terms.size < least.words) return [];

@@ -9,7 +9,7 @@ export type Scopes = Readonly<{
   deniedBy: (first: number, last: number, used: ReadonlySet<number>) => SequenceFound | undefined;
   isDoubted: (at: number) => boolean;
   /** Whether a token tells what somebody believes, not what was seen. */
-  isOpinion: (at: number) => boolean;
+  isBelieved: (at: number) => boolean;
   /** Words that say the thing is as it should be. */
   sound: readonly SequenceFound[];
   others: readonly SequenceFound[];
@@ -29,7 +29,7 @@ export function findScopes(tokens: readonly Token[], sequences: Sequences): Scop
   const before = negations.filter(({ first }) => !isNumberSign(tokens, first));
   const after = find("deniesWhatPrecedes");
   const doubts = find("doubts", "longAgo");
-  const believed = opinionsIn(tokens, find("opinions"), clauseOf);
+  const believed = believedIn(tokens, find("beliefs"), clauseOf);
   const joins = find("joinsDenied");
   const sound = find("sound");
   const others = find("others");
@@ -74,19 +74,19 @@ export function findScopes(tokens: readonly Token[], sequences: Sequences): Scop
             (tokens[trigger.first]?.breakBefore === "clause" ? 1 : 0),
       ),
     isDoubted: (at) => doubts.some(({ first }) => clauseOf(first) === clauseOf(at)),
-    isOpinion: (at) => believed.has(at),
+    isBelieved: (at) => believed.has(at),
     isSmallWord: (at) => small.has(at),
   };
 }
 
-/** An opinion runs on to the end of its clause; one that ends a clause is about what the clause said before ("bad pads he reckons"). */
-function opinionsIn(
+/** A belief runs on to the end of its clause; one that ends a clause is about what the clause said before ("bad pads he reckons"). */
+function believedIn(
   tokens: readonly Token[],
-  opinions: readonly SequenceFound[],
+  beliefs: readonly SequenceFound[],
   clauseOf: (at: number) => number,
 ): ReadonlySet<number> {
   const believed = new Set<number>();
-  for (const { first, last } of opinions) {
+  for (const { first, last } of beliefs) {
     const clause = [...tokens.keys()].filter((at) => clauseOf(at) === clauseOf(first));
     const after = clause.filter((at) => at > last);
     const says = after.some((at) => !tokens[at]?.filler) ? clause.filter((at) => at >= first) : clause;

@@ -6,7 +6,7 @@ const kinds = [
   "deniesWhatPrecedes",
   "doubts",
   "longAgo",
-  "opinions",
+  "beliefs",
   "endsScope",
   "others",
   "all",

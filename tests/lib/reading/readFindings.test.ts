@@ -123,21 +123,21 @@ describe("doubt", () => {
   });
 });
 
-describe("opinions", () => {
-  const opinions = (text: string) => read(text).opinions.map(([from, to]) => text.slice(from, to));
+describe("beliefs", () => {
+  const beliefs = (text: string) => read(text).believed.map(([from, to]) => text.slice(from, to));
 
   it("are told from what was seen, up to the end of the clause", () => {
     const text = "2nd valve sticks, owner is sure casing dented but bell bent";
-    expect(opinions(text)).toEqual(["is sure casing dented"]);
+    expect(beliefs(text)).toEqual(["is sure casing dented"]);
     expect(read(text).findings.map(({ check, how }) => [check, how])).toEqual([
       ["travel", undefined],
-      ["casing-look", "opinion"],
+      ["casing-look", "believed"],
       ["bell-look", undefined],
     ]);
   });
 
   it("put behind what they are about take up the whole clause", () => {
-    expect(opinions("valve 2 sticks, dents he thinks")).toEqual(["dents he thinks"]);
+    expect(beliefs("valve 2 sticks, dents he thinks")).toEqual(["dents he thinks"]);
   });
 });
 
@@ -227,7 +227,7 @@ describe("what nothing took up", () => {
   });
 
   it("is everything where nothing is known", () => {
-    expect(read("")).toEqual({ findings: [], swaps: [], notUnderstood: [], opinions: [] });
+    expect(read("")).toEqual({ findings: [], swaps: [], notUnderstood: [], believed: [] });
     expect(read("blorpf").notUnderstood).toEqual(["blorpf"]);
   });
 });

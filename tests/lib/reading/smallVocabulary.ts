@@ -232,7 +232,7 @@ export const smallVocabulary: Vocabulary = {
     deniesWhatPrecedes: ["not there", "ruled out", "not it"],
     doubts: ["maybe", "might be", "not sure"],
     longAgo: ["years ago"],
-    opinions: ["thinks", "is sure", "blames"],
+    beliefs: ["thinks", "is sure", "blames"],
     endsScope: ["but", "although"],
     others: ["others", "other two", "other valves"],
     all: ["all three"],
