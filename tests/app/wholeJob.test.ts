@@ -96,7 +96,10 @@ describe.each(devices)("a whole job at %s", { timeout: 180_000 }, (_, options) =
     await told(page, "On the plan");
     const plan = page.getByRole("region", { name: "Plan" });
     await plan.getByText("No way back.").waitFor();
-    await plan.getByText(/went wrong|Done in no case yet/).first().waitFor();
+    await plan
+      .getByText(/went wrong|Done in no case yet/)
+      .first()
+      .waitFor();
     await plan.getByRole("checkbox").first().check();
     await tap(page, /^Seen/);
     await told(page, "Kept as seen");
