@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
@@ -12,6 +13,7 @@ export default defineConfig({
         test: {
           name: "lib",
           include: ["tests/{lib,reference,content,bin}/**/*.test.ts"],
+          maxWorkers: availableParallelism(),
           testTimeout: 20_000,
         },
       },
@@ -21,6 +23,7 @@ export default defineConfig({
           name: "browser",
           include: ["tests/app/**/*.test.ts"],
           fileParallelism: false,
+          sequence: { groupOrder: 1 },
           testTimeout: 60_000,
           hookTimeout: 120_000,
         },

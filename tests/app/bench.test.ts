@@ -21,7 +21,7 @@ const pages = [
 
 let app: RunningApp;
 beforeAll(async () => {
-  app = await startApp(3197);
+  app = await startApp();
 });
 afterAll(async () => {
   await app.stop();

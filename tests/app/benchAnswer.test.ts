@@ -9,7 +9,7 @@ const swapped = `${hangs}. piston 3 runs fine in 1. piston 1 in casing 3 drags a
 
 let app: RunningApp;
 beforeAll(async () => {
-  app = await startApp(3410);
+  app = await startApp();
 });
 afterAll(async () => {
   await app.stop();

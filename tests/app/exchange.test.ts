@@ -9,7 +9,7 @@ import { type RunningApp, startApp } from "./server";
 let app: RunningApp;
 let place: string;
 beforeAll(async () => {
-  app = await startApp(3441);
+  app = await startApp();
   place = `${app.address}/casebook/exchange`;
 });
 afterAll(async () => {

@@ -26,7 +26,7 @@ const doubtful = `/gauges?${new URLSearchParams({ passes: "16.88 .719", stops: "
 
 let app: RunningApp;
 beforeAll(async () => {
-  app = await startApp(3323);
+  app = await startApp();
 });
 afterAll(async () => {
   await app.stop();

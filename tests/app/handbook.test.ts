@@ -4,7 +4,7 @@ import { type RunningApp, startApp } from "./server";
 
 let app: RunningApp;
 beforeAll(async () => {
-  app = await startApp(3517);
+  app = await startApp();
 });
 afterAll(async () => {
   await app.stop();

@@ -6,14 +6,13 @@ import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type RunningApp, startApp } from "./server";
 
-const port = 3432;
 const firstDay = "2026-03-01";
 /** Long enough to start the app three times on a busy machine. */
 const threeStarts = 240_000;
 
 let app: RunningApp;
 beforeAll(async () => {
-  app = await startApp(port, { today: firstDay });
+  app = await startApp({ today: firstDay });
 });
 afterAll(async () => {
   await app.stop();
@@ -23,7 +22,7 @@ afterAll(async () => {
 async function startAgain(today: string): Promise<void> {
   const { content } = app;
   await app.stop({ keepContent: true });
-  app = await startApp(port, { content, today });
+  app = await startApp({ content, today });
 }
 
 async function visit(path: string, context: BrowserContext): Promise<Page> {

@@ -7,7 +7,7 @@ import { type RunningApp, startApp } from "./server";
 
 let app: RunningApp;
 beforeAll(async () => {
-  app = await startApp(3450);
+  app = await startApp();
 });
 afterAll(async () => {
   await app.stop();

@@ -28,14 +28,13 @@ type Options = Readonly<{
   today?: string;
 }>;
 
-/** Starts the built app on a port and waits until it answers. */
-export async function startApp(port: number, { content: given, today }: Options = {}): Promise<RunningApp> {
+/** Starts the built app on a port that is free and waits until it answers. */
+export async function startApp({ content: given, today }: Options = {}): Promise<RunningApp> {
   const content = given ?? mkdtempSync(join(tmpdir(), "benchlore-"));
   if (given === undefined) cpSync("content", content, { recursive: true });
-  const address = `http://127.0.0.1:${port}`;
   const server = spawn(
     process.execPath,
-    ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
+    ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", "0"],
     {
       env: {
         ...process.env,
@@ -43,9 +42,10 @@ export async function startApp(port: number, { content: given, today }: Options 
         BENCHLORE_TODAY: today ?? "",
         NODE_ENV: "production",
       },
-      stdio: "ignore",
+      stdio: ["ignore", "pipe", "ignore"],
     },
   );
+  const address = await saidAddress(server);
   await untilItAnswers(address, server);
   const executablePath = process.env.CHROMIUM_PATH ?? "/usr/bin/chromium";
   const browser = await chromium.launch({ executablePath, args: flags });
@@ -59,6 +59,23 @@ export async function startApp(port: number, { content: given, today }: Options 
     if (!keepContent) rmSync(content, { recursive: true, force: true });
   };
   return { address, browser, content, stop };
+}
+
+/** The address that the server says it listens at: it takes a free port, and no other server is taken for it. */
+function saidAddress(server: ChildProcess): Promise<string> {
+  return new Promise((resolve, reject) => {
+    let said = "";
+    server.stdout?.on("data", (piece) => {
+      said += piece;
+      const address = /http:\/\/127\.0\.0\.1:\d+/.exec(said)?.[0];
+      if (address !== undefined) resolve(address);
+    });
+    server.once("exit", (code) =>
+      reject(
+        new Error(`the server must say its address; it ended with ${code} after "${said}"; build first`),
+      ),
+    );
+  });
 }
 
 async function untilItAnswers(address: string, server: ChildProcess): Promise<void> {

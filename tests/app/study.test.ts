@@ -13,7 +13,7 @@ const title = "The dent came up and a joint let go";
 
 let app: RunningApp;
 beforeAll(async () => {
-  app = await startApp(3196);
+  app = await startApp();
 });
 afterAll(async () => {
   await app.stop();

@@ -15,7 +15,7 @@ let app: RunningApp;
 /** An app for the tests around it alone: what one job leaves in the casebook must not steer the next. */
 function ownApp(): void {
   beforeAll(async () => {
-    app = await startApp(3421);
+    app = await startApp();
   });
   afterAll(async () => {
     await app.stop();
