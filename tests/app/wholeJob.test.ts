@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { BrowserContextOptions, Page } from "playwright-core";
@@ -10,6 +10,9 @@ const devices: readonly (readonly [string, BrowserContextOptions])[] = [
   ["a desk, 1440 px", { viewport: { width: 1440, height: 900 } }],
   ["a phone, 390 px and touch", { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true }],
 ];
+
+/** How many jobs come along. */
+const caseCount = readdirSync("content/cases").length;
 
 let app: RunningApp;
 /** An app for the tests around it alone: what one job leaves in the casebook must not steer the next. */
@@ -77,7 +80,7 @@ describe.each(devices)("a whole job at %s", { timeout: 180_000 }, (_, options) =
     const id = await keepAsSheet(page);
 
     // What to promise.
-    await page.getByText("Drawn so that these figures held for 193 past jobs").waitFor();
+    await page.getByText(`Drawn so that these figures held for ${caseCount} past jobs`).waitFor();
     const proposed = await page.getByLabel("Price promised").inputValue();
     expect(Number(proposed)).toBeGreaterThan(0);
     await page.getByLabel("Minutes promised").fill("75");
