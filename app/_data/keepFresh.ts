@@ -1,7 +1,8 @@
 import "server-only";
-import { basename, dirname, relative, sep } from "node:path";
-import { watch } from "chokidar";
+import { readdirSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
 import type { ContentFolders } from "@/lib/casebook/files/contentFolder";
+import { watchFolder } from "@/lib/casebook/files/watchFolder";
 import { freshenBench } from "@/lib/consult/bench/freshenBench";
 import { openShop } from "./openShop";
 
@@ -14,15 +15,11 @@ const quietMs = 250;
  */
 export function keepFresh({ vocabulary, cases }: ContentFolders): void {
   let timer: NodeJS.Timeout | undefined;
+  const folders = [cases, vocabulary, ...foldersIn(vocabulary)];
   const changed = new Set<string>();
-  const watcher = watch([vocabulary, cases], {
-    ignoreInitial: true,
-    followSymlinks: false,
-    ignored: (path, stats) => stats?.isFile() === true && !/\.(md|yaml)$/.test(path),
-  });
-  watcher.on("all", (_, path) => {
-    // What lies deeper than the case files, such as their earlier versions, is none of the casebook.
-    if (relative(cases, path).includes(sep) && !relative(cases, path).startsWith("..")) return;
+  const note = (path: string) => {
+    // What editors and saves leave behind (`.name`, `name~`) is no content.
+    if (!folders.includes(path) && !/^[^.].*\.(md|yaml)$/.test(basename(path))) return;
     changed.add(path);
     clearTimeout(timer);
     timer = setTimeout(() => {
@@ -41,5 +38,12 @@ export function keepFresh({ vocabulary, cases }: ContentFolders): void {
         return;
       globalThis.benchloreShop = openShop();
     }, quietMs);
-  });
+  };
+  for (const folder of folders) watchFolder(folder, note);
+}
+
+function foldersIn(folder: string): string[] {
+  return readdirSync(folder, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => join(folder, name));
 }
