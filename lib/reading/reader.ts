@@ -66,12 +66,28 @@ function* outcomePhrases(vocabulary: Vocabulary, words: PreparedWords) {
   }
 }
 
-/** Every word of the handbook's prose: the words that are right as they stand. */
-function lexiconOf({ checks, causes, repairs }: Vocabulary, words: PreparedWords): Set<string> {
+/** A word that so many notes have is no slip in one of them. */
+const notesOfWord = 2;
+
+/** The words that are right as they stand: those of the handbook's prose, of its names, and those that several notes have. */
+function lexiconOf(
+  { checks, causes, repairs, parts, instruments }: Vocabulary,
+  words: PreparedWords,
+): Set<string> {
+  const termsOf = (text: string) => splitTokens(text, words).map(({ term }) => term);
   const prose = [
     ...[...checks.values()].flatMap(({ question, how }) => [question, how]),
     ...[...causes.values()].flatMap(({ label, comesAbout, prove }) => [label, comesAbout, prove]),
     ...[...repairs.values()].flatMap(({ label, how, goesWrong }) => [label, how, ...goesWrong]),
+    ...[...parts.values(), ...instruments.values()].flatMap(({ label, synonyms }) => [label, ...synonyms]),
   ];
-  return new Set(prose.flatMap((text) => splitTokens(text, words)).map(({ term }) => term));
+  const notes = [
+    ...[...checks.values()].flatMap(({ outcomes }) => outcomes.flatMap(({ toldAs }) => toldAs)),
+    ...[...causes.values()].flatMap(({ toldAs }) => toldAs),
+  ];
+  const counts = new Map<string, number>();
+  for (const note of notes)
+    for (const term of new Set(termsOf(note))) counts.set(term, (counts.get(term) ?? 0) + 1);
+  const common = [...counts].filter(([, count]) => count >= notesOfWord).map(([term]) => term);
+  return new Set([...prose.flatMap(termsOf), ...common]);
 }

@@ -16,6 +16,8 @@ export type Scopes = Readonly<{
   isSmallWord: (at: number) => boolean;
 }>;
 
+/** Telling words that one thing of a list has at most; what is longer is told for itself. Chosen. */
+const longestItem = 3;
 /** How far a denial reaches, in words. Source: NegEx, Chapman et al. 2001, section 2 (five words and the term itself). */
 const denialReach = 6;
 
@@ -49,10 +51,17 @@ export function findScopes(tokens: readonly Token[], sequences: Sequences): Scop
     for (let at = found.first; at <= found.last; at++) if (used.has(at)) return false;
     return true;
   };
+  const isItem = (clause: number) =>
+    tokens.filter((token, at) => clauseOf(at) === clause && !token.filler).length <= longestItem;
   /** "no dents, bends or lime": the denial runs on through a list that an "or" closes. */
   const listed = (trigger: SequenceFound, at: number) =>
-    joins.some((join) => join.first > trigger.last && clauseOf(join.first) >= clauseOf(at)) &&
-    !ends.some((end) => end.first > trigger.last && end.first < at);
+    joins.some((join) => {
+      const last = clauseOf(join.first);
+      if (join.first <= trigger.last || last < clauseOf(at)) return false;
+      for (let clause = clauseOf(trigger.first) + 1; clause < last; clause++)
+        if (!isItem(clause)) return false;
+      return true;
+    }) && !ends.some((end) => end.first > trigger.last && end.first < at);
   return {
     clauseOf,
     sound,
