@@ -1,5 +1,4 @@
 import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { z } from "zod";
 import { openBench } from "@/lib/consult/bench/openBench";
@@ -9,7 +8,7 @@ import { casebookReport } from "@/lib/evaluation/casebookReport";
 import { engines } from "@/lib/evaluation/engines/engines";
 import { crossValidate, leaveOneOutOfTable } from "@/lib/evaluation/evaluateTable";
 import { evidenceReport, readProblemSchema } from "@/lib/evaluation/evidenceReport";
-import { benchNoteSchema, notesReport } from "@/lib/evaluation/notesReport";
+import { type BenchNote, notesReport } from "@/lib/evaluation/notesReport";
 import { learnOpinionWeights } from "@/lib/evaluation/opinions/learnOpinionWeights";
 import { phraseSchema, scorePhrases } from "@/lib/evaluation/scorePhrases";
 import { reportOf } from "@/lib/evaluation/tableReport";
@@ -17,6 +16,7 @@ import { readFolds } from "@/lib/evaluation/tables/readFolds";
 import { readTable } from "@/lib/evaluation/tables/readTable";
 import { TableFault } from "@/lib/evaluation/tables/tableFault";
 import { fail } from "./fail";
+import { asNote, problemsThatTeach, readNotes, readProblems, readReference } from "./reference";
 
 const usage =
   "usage: npm run -s evaluate -- --casebook | --notes | --evidence | --phrases | --opinions | FILE.arff|FILE.csv [--folds FILE.csv | --loo | --cv 10 --seed 1] " +
@@ -34,7 +34,7 @@ const report =
         : options.evidence
           ? evaluateEvidence()
           : options.opinions
-            ? learnOpinionWeights(openBench(process.env).bench)
+            ? learnOpinionWeights(openBench(process.env).bench, problemsThatTeach())
             : evaluateCasebook();
 process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
 
@@ -86,25 +86,37 @@ function evaluateCasebook() {
 function evaluatePhrases() {
   const { reader } = openBench(process.env).bench;
   const scoreOf = (name: string) => {
-    return scorePhrases(z.array(phraseSchema).parse(readReference(`phrases/${name}.json`)), reader);
+    return scorePhrases(z.array(phraseSchema).parse(readReference(`phrases/${name}`)), reader);
   };
   const { misread: _, ...heldBack } = scoreOf("heldBack");
   return { tuning: scoreOf("tuning"), heldBack };
 }
 
+/** Notes and problems written apart from the handbook; of those that are held back only the figures are shown. */
 function evaluateNotes() {
   const { bench } = openBench(process.env);
-  const reportOn = (name: string) =>
-    notesReport(z.array(benchNoteSchema).parse(readReference(`notes/${name}.json`)), bench);
-  return { benchNotes: reportOn("benchNotes"), benchProblems: reportOn("benchProblems") };
+  const { heldBack, tuning } = {
+    heldBack: readProblems("heldBack"),
+    tuning: readProblems("tuning"),
+  };
+  const figures = (problems: readonly BenchNote[]) => ({
+    ...notesReport(problems, bench),
+    missed: undefined,
+  });
+  return {
+    benchNotes: notesReport(readNotes("notes/benchNotes"), bench),
+    benchProblems: notesReport(readNotes("notes/benchProblems"), bench),
+    tuning: { problems: notesReport(tuning, bench), notes: notesReport(tuning.map(asNote), bench) },
+    heldBack: { problems: figures(heldBack), notes: figures(heldBack.map(asNote)) },
+  };
 }
 
 /** Evidence that was looked at while tuning, and what is held back: of it only the figures are shown. */
 function evaluateEvidence() {
   const { bench } = openBench(process.env);
   const reportOn = (name: string) => {
-    const problems = z.array(readProblemSchema).parse(readReference(`evidence/${name}.json`));
-    const notes = z.array(benchNoteSchema).parse(readReference(`evidence/${name}Notes.json`));
+    const problems = z.array(readProblemSchema).parse(readReference(`evidence/${name}`));
+    const notes = readNotes(`evidence/${name}Notes`);
     return {
       evidence: evidenceReport(problems, bench.reader),
       problems: notesReport(
@@ -124,10 +136,6 @@ function evaluateEvidence() {
       notes: { ...notes, missed: undefined },
     },
   };
-}
-
-function readReference(name: string): unknown {
-  return JSON.parse(readFileSync(join(import.meta.dirname, "../tests/reference", name), "utf8"));
 }
 
 function evaluateFile(name: string) {

@@ -2,9 +2,11 @@ import type { Bench } from "../../consult/bench/bench";
 import { logSumExp } from "../../diagnosis/learned/logSumExp";
 import { learnPoolWeights, poolLogs } from "../../diagnosis/learned/poolWeights";
 import { type OpinionWeights, opinionWeightsSchema } from "../../vocabulary/opinionWeights";
+import type { BenchNote } from "../notesReport";
 import type { OpinionSample } from "./opinionSample";
 import { sampleCases } from "./sampleCases";
 import { sampleNotes } from "./sampleNotes";
+import { sampleProblems } from "./sampleProblems";
 
 /** The weights found, and what they are worth: mean log loss in bits and shares of right answers, by rows not learned from. */
 export type LearnedWeights = Readonly<{
@@ -17,24 +19,30 @@ export type LearnedWeights = Readonly<{
 const pull = 1;
 /** Groups of samples left out in turn for telling what the weights are worth. */
 const groups = 5;
+/** How often a problem of the bench counts: handbook and cases are read as they were written, and by them alone one grows too sure. Chosen. */
+const problemSay = 10;
 /** Stands for the logarithm of an impossible cause. */
 const impossible = -1000;
 
 /**
- * Learns what each source counts for when causes are weighed, from the handbook's notes and from the finished cases, each
- * asked about as if it had never been written.
+ * Learns what each source counts for when causes are weighed, from the handbook's notes and the finished cases, each asked
+ * about as if it had never been written, and from problems written apart from them.
  *
  * Source: logarithmic opinion pool with weights by held-out samples, as in `learnPoolWeights`.
  */
-export function learnOpinionWeights(bench: Bench): LearnedWeights {
+export function learnOpinionWeights(bench: Bench, problems: readonly BenchNote[]): LearnedWeights {
   const { causes } = bench.model;
-  const samples = [...sampleNotes(bench), ...sampleCases(bench)].map((sample) => lay(sample, causes));
-  const learn = (some: readonly Laid[]) =>
-    learnPoolWeights(
-      some.map(({ logs }) => logs),
-      Int32Array.from(some, ({ truth }) => truth),
+  const ofProblems = new Set(sampleProblems(bench, problems).map((sample) => lay(sample, causes)));
+  const made = [...sampleNotes(bench), ...sampleCases(bench)].map((sample) => lay(sample, causes));
+  const samples = [...ofProblems, ...made];
+  const learn = (some: readonly Laid[]) => {
+    const counted = some.flatMap((one) => Array<Laid>(ofProblems.has(one) ? problemSay : 1).fill(one));
+    return learnPoolWeights(
+      counted.map(({ logs }) => logs),
+      Int32Array.from(counted, ({ truth }) => truth),
       pull,
     );
+  };
   let bits = 0;
   let [first, three] = [0, 0];
   for (let group = 0; group < groups; group++) {

@@ -1,15 +1,12 @@
 import type { Bench } from "../../consult/bench/bench";
 import { type Opinions, opinionsOn } from "../../consult/causes/opinionsOn";
 import { keyFindings } from "../../consult/keyFindings";
-import { type Problem, problemSchema } from "../../consult/problem";
+import { type ProblemInput, problemSchema } from "../../consult/problem";
 import { findSimilarCases, voters } from "../../consult/similarCases";
 import { understandProblem } from "../../consult/understand/understandProblem";
 
 /** What every source said of a problem whose cause is known. */
 export type OpinionSample = Readonly<{ opinions: Opinions; cause: string }>;
-
-/** What is asked of the bench, as it is put by somebody who types it. */
-type Asked = Readonly<{ instrument: string; says: string; evidence?: Problem["evidence"] }>;
 
 /**
  * Asks every source about a problem.
@@ -17,7 +14,12 @@ type Asked = Readonly<{ instrument: string; says: string; evidence?: Problem["ev
  * @param cause what was behind it
  * @param without a case that must not count as like it: the one that the problem was taken from
  */
-export function sampleOpinions(bench: Bench, asked: Asked, cause: string, without?: string): OpinionSample {
+export function sampleOpinions(
+  bench: Bench,
+  asked: ProblemInput,
+  cause: string,
+  without?: string,
+): OpinionSample {
   const problem = problemSchema.parse(asked);
   const understanding = understandProblem(problem, bench.reader);
   const keyed = keyFindings(understanding.findings, bench.vocabulary);
