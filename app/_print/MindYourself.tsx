@@ -1,5 +1,6 @@
 import type { Case } from "@/lib/casebook/caseFile";
 import { isCheckStep, isRepairStep } from "@/lib/casebook/step";
+import { lowerFirst } from "@/lib/text/lowerFirst";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Print.module.css";
 
@@ -22,7 +23,7 @@ export function MindYourself({ kase, vocabulary: { checks, repairs, cautions } }
       <h2>Mind yourself</h2>
       {mind.map(({ id, label, hazard, guard, defersTo }) => (
         <p key={id}>
-          <b>{label}.</b> {hazard} {guard} <i>First comes the word of: {defersTo}.</i>
+          <b>{label}.</b> {hazard} {guard} <i>What these say comes first: {lowerFirst(defersTo)}.</i>
         </p>
       ))}
     </section>

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import controls from "@/app/_components/controls.module.css";
 import { Section } from "@/app/_components/Section";
+import { lowerFirst } from "@/lib/text/lowerFirst";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import styles from "./Cautions.module.css";
 
@@ -21,7 +22,7 @@ export function Cautions({ ids, vocabulary }: Props) {
           </h3>
           <p>{hazard}</p>
           <p>{guard}</p>
-          <p className="small soft">First comes the word of: {defersTo}.</p>
+          <p className="small soft">What these say comes first: {lowerFirst(defersTo)}.</p>
         </article>
       ))}
     </Section>

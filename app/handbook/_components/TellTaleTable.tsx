@@ -37,10 +37,10 @@ function Table({ told, judged, vocabulary, label }: Props & Readonly<{ label: st
     <table className={styles.table} aria-label={label}>
       <thead>
         <tr>
-          <th scope="col">Found</th>
+          <th scope="col">Finding</th>
           <th scope="col">Handbook says</th>
           <th scope="col">Seen here</th>
-          <th scope="col">It speaks</th>
+          <th scope="col">For or against</th>
         </tr>
       </thead>
       {told.map(({ check, others, tells }) => (
@@ -86,7 +86,7 @@ function says({ decibans }: TellTale): keyof typeof saysWords {
 const saysWords = {
   "strongly-for": "+ strongly for",
   for: "+ for",
-  little: "little",
+  little: "hardly either",
   against: "\u2212 against",
   "strongly-against": "\u2212 strongly against",
 } as const;

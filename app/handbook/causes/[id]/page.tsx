@@ -32,7 +32,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   return { title: labelOf(vocabulary.causes, (await params).id) };
 }
 
-/** A cause: how it comes in and about, what tells of it and what against it, what proves it, and the cases that bear on it. */
+/** A cause: how it comes about and comes in, what proves it, what points to it and what against it, and the cases that bear on it. */
 export default async function CausePage({ params }: Props) {
   const { vocabulary, casebook, bench } = await getShop();
   const cause = vocabulary.causes.get((await params).id);
@@ -51,11 +51,17 @@ export default async function CausePage({ params }: Props) {
           found in {cases.length} of {casebook.cases.size} cases here
         </span>
         <span className="soft">
-          {cause.families.map((family) => labelOf(vocabulary.instruments, family).toLowerCase()).join(", ")}
+          {cause.families.map((family) => labelOf(vocabulary.instruments, family)).join(", ")}
         </span>
       </EntryHead>
       <div className={styles.two}>
         <div>
+          <Section title="How it comes about">
+            <p className={styles.prose}>{cause.comesAbout}</p>
+          </Section>
+          <Section title="How to prove it">
+            <p className={styles.prose}>{cause.prove}</p>
+          </Section>
           {cause.toldAs.length > 0 ? (
             <Section title="How it comes in" aside="as it is typed at the bench">
               <ul className={styles.told}>
@@ -65,14 +71,8 @@ export default async function CausePage({ params }: Props) {
               </ul>
             </Section>
           ) : null}
-          <Section title="How it comes about">
-            <p className={styles.prose}>{cause.comesAbout}</p>
-          </Section>
-          <Section title="How to prove it">
-            <p className={styles.prose}>{cause.prove}</p>
-          </Section>
           <Section
-            title="What tells of it"
+            title="What points to it"
             aside="the most telling checks first; cases count with the handbook"
           >
             <TellTaleTable told={tellTales(cause, bench)} judged={judged} vocabulary={vocabulary} />

@@ -11,6 +11,7 @@ import { outcomeTells } from "@/lib/consult/causes/outcomeTells";
 import { countOutcomes } from "@/lib/consult/record/countOutcomes";
 import { judgeTells } from "@/lib/consult/record/judgeTells";
 import { seenFindings } from "@/lib/consult/record/seenFindings";
+import { lowerFirst } from "@/lib/text/lowerFirst";
 import { Bearing } from "../../_components/Bearing";
 import { Cautions } from "../../_components/Cautions";
 import { casesWith } from "../../_components/casesWith";
@@ -43,7 +44,7 @@ export default async function CheckPage({ params }: Props) {
         <RiskMark riskClass={check.risk} />
         <span>{check.minutes < 1 ? "under a minute" : formatMinutes(check.minutes)}</span>
         <span className="soft">
-          {check.families.map((family) => labelOf(vocabulary.instruments, family).toLowerCase()).join(", ")}
+          {check.families.map((family) => labelOf(vocabulary.instruments, family)).join(", ")}
         </span>
       </EntryHead>
       <div className={styles.two}>
@@ -69,6 +70,7 @@ export default async function CheckPage({ params }: Props) {
               </ul>
             </Section>
           ) : null}
+          <Cautions ids={check.cautions} vocabulary={vocabulary} />
           <Section
             title="What it can find"
             aside="the causes that each finding speaks for and against, and how often it goes with them: by the handbook, and here"
@@ -80,7 +82,6 @@ export default async function CheckPage({ params }: Props) {
               judged={judged}
             />
           </Section>
-          <Cautions ids={check.cautions} vocabulary={vocabulary} />
           <p className={styles.source}>Source: {check.source}.</p>
         </div>
         <div>
@@ -93,12 +94,10 @@ export default async function CheckPage({ params }: Props) {
               [
                 ...new Set(
                   path.flatMap((step) =>
-                    isCheckStep(step) && step.check === check.id ? outcome(step.found) : [],
+                    isCheckStep(step) && step.check === check.id ? lowerFirst(outcome(step.found)) : [],
                   ),
                 ),
-              ]
-                .join(", ")
-                .toLowerCase()
+              ].join(", ")
             }
             none="It has not been made in a case here yet."
           />

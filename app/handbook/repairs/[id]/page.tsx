@@ -10,6 +10,7 @@ import { getShop } from "@/app/_data/shop";
 import { repairMinutes } from "@/lib/consult/repairs/repairMinutes";
 import { repairResults } from "@/lib/consult/repairs/repairResults";
 import { jeffreysInterval } from "@/lib/estimate/jeffreysInterval";
+import { lowerFirst } from "@/lib/text/lowerFirst";
 import { Bearing } from "../../_components/Bearing";
 import { Cautions } from "../../_components/Cautions";
 import { casesWith } from "../../_components/casesWith";
@@ -52,7 +53,7 @@ export default async function RepairPage({ params }: Props) {
           usually {formatMinutes(usual)}, from {formatMinutes(low)} to {formatMinutes(high)}
         </span>
         <span className="soft">
-          {repair.families.map((family) => labelOf(vocabulary.instruments, family).toLowerCase()).join(", ")}
+          {repair.families.map((family) => labelOf(vocabulary.instruments, family)).join(", ")}
         </span>
       </EntryHead>
       <div className={styles.two}>
@@ -71,6 +72,7 @@ export default async function RepairPage({ params }: Props) {
               </ul>
             </Section>
           ) : null}
+          <Cautions ids={repair.cautions} vocabulary={vocabulary} />
           <Section title="How it is done">
             <p className={styles.prose}>{repair.how}</p>
           </Section>
@@ -88,12 +90,11 @@ export default async function RepairPage({ params }: Props) {
                   <Link href={`/handbook/checks/${check}`} prefetch={false}>
                     {labelOf(vocabulary.checks, check)}
                   </Link>
-                  : {outcome(check, id).toLowerCase()}
+                  : {lowerFirst(outcome(check, id))}
                 </li>
               ))}
             </ul>
           </Section>
-          <Cautions ids={repair.cautions} vocabulary={vocabulary} />
           <p className={styles.source}>Source: {repair.source}.</p>
         </div>
         <div>
@@ -110,8 +111,8 @@ export default async function RepairPage({ params }: Props) {
             </p>
             {cases.length > 0 ? (
               <p className="small soft">
-                If these jobs are like the rest, harm comes in {Math.round(100 * rate.low)} to{" "}
-                {Math.round(100 * rate.high)} of 100, 19 times in 20.
+                In a hundred such jobs expect harm in {Math.round(100 * rate.low)} to{" "}
+                {Math.round(100 * rate.high)}: this range holds 19 times in 20.
               </p>
             ) : null}
             {took ? (

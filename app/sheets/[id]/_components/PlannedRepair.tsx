@@ -91,7 +91,7 @@ export function PlannedRepair({ sheet, kase, planned, at, warning, vocabulary }:
               {label.toLowerCase()}
             </Link>
           ))}
-          <span>First comes the safety data sheet, local codes and licensed practice.</span>
+          <span>The safety data sheet, local codes and licensed practice come first.</span>
         </p>
       ) : null}
       <LookFirst sheet={sheet} kase={kase} planned={planned} at={at} looks={warning.checkFirst} />
