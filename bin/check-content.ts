@@ -2,12 +2,12 @@ import { openContentShelf } from "@/lib/casebook/files/openContentShelf";
 import { readLearner } from "@/lib/casebook/learners/readLearner";
 import { lessonFaults } from "@/lib/casebook/lessons/lessonFaults";
 import { readLesson } from "@/lib/casebook/lessons/readLesson";
-import { openBench } from "@/lib/consult/bench/openBench";
 import { formatProblem } from "@/lib/document/contentProblem";
 import { isFitForStudy } from "@/lib/study/jobs/isFitForStudy";
+import { openContent } from "./openContent";
 
 // Every file is looked at anew: what an earlier start remembers is not what is to be checked.
-const { casebook, bench, folders, problems } = openBench({ ...process.env, BENCHLORE_CACHE: "none" });
+const { casebook, bench, folders, problems } = openContent({ ...process.env, BENCHLORE_CACHE: "none" });
 const { instruments, checks, causes, repairs, cautions } = bench.vocabulary;
 const isFit = (id: string) => {
   const kase = casebook.cases.get(id);

@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import { z } from "zod";
-import { openBench } from "@/lib/consult/bench/openBench";
 import { consult } from "@/lib/consult/consult";
 import { problemSchema } from "@/lib/consult/problem";
 import { unknownKeys } from "@/lib/consult/unknownKeys";
 import { formatProblem } from "@/lib/document/contentProblem";
 import { explainIssues } from "@/lib/document/explainIssues";
 import { fail } from "./fail";
+import { openContent } from "./openContent";
 
 const usage =
   "usage: npm run -s consult -- [--plan] FILE.json   (- reads standard input; a list of problems gives a list of answers; --plan adds the plan of checks and repairs)";
@@ -23,7 +23,7 @@ if (!problems.success) {
 }
 for (const words of unknownKeys(data))
   process.stderr.write(`${file === "-" ? "standard input" : file}: ${words}\n`);
-const { bench } = openBench(process.env);
+const { bench } = openContent(process.env);
 const answer = Array.isArray(problems.data)
   ? problems.data.map((problem) => consult(problem, bench, { plan }))
   : consult(problems.data, bench, { plan });

@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { z } from "zod";
-import { openBench } from "@/lib/consult/bench/openBench";
 import { seededRandom } from "@/lib/diagnosis/learned/seededRandom";
 import { stratifiedFolds } from "@/lib/diagnosis/learned/stratifiedFolds";
 import { casebookReport } from "@/lib/evaluation/casebookReport";
@@ -16,6 +15,7 @@ import { readFolds } from "@/lib/evaluation/tables/readFolds";
 import { readTable } from "@/lib/evaluation/tables/readTable";
 import { TableFault } from "@/lib/evaluation/tables/tableFault";
 import { fail } from "./fail";
+import { openContent } from "./openContent";
 import { asNote, problemsThatTeach, readNotes, readProblems, readReference } from "./reference";
 
 const usage =
@@ -34,7 +34,7 @@ const report =
         : options.evidence
           ? evaluateEvidence()
           : options.opinions
-            ? learnOpinionWeights(openBench(process.env).bench, problemsThatTeach())
+            ? learnOpinionWeights(openContent(process.env).bench, problemsThatTeach())
             : evaluateCasebook();
 process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
 
@@ -79,12 +79,12 @@ function wholeNumber(text: string | undefined, otherwise: number, least: number)
 }
 
 function evaluateCasebook() {
-  return casebookReport(openBench(process.env).bench);
+  return casebookReport(openContent(process.env).bench);
 }
 
 /** Phrases that were looked at while tuning, and those that are held back: of these only the figures are shown. */
 function evaluatePhrases() {
-  const { reader } = openBench(process.env).bench;
+  const { reader } = openContent(process.env).bench;
   const scoreOf = (name: string) => {
     return scorePhrases(z.array(phraseSchema).parse(readReference(`phrases/${name}`)), reader);
   };
@@ -94,7 +94,7 @@ function evaluatePhrases() {
 
 /** Notes and problems written apart from the handbook; of those that are held back only the figures are shown. */
 function evaluateNotes() {
-  const { bench } = openBench(process.env);
+  const { bench } = openContent(process.env);
   const { heldBack, tuning } = {
     heldBack: readProblems("heldBack"),
     tuning: readProblems("tuning"),
@@ -113,7 +113,7 @@ function evaluateNotes() {
 
 /** Evidence that was looked at while tuning, and what is held back: of it only the figures are shown. */
 function evaluateEvidence() {
-  const { bench } = openBench(process.env);
+  const { bench } = openContent(process.env);
   const reportOn = (name: string) => {
     const problems = z.array(readProblemSchema).parse(readReference(`evidence/${name}`));
     const notes = readNotes(`evidence/${name}Notes`);

@@ -1,9 +1,9 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { openBench } from "@/lib/consult/bench/openBench";
 import { publishSchemas } from "@/lib/publishing/publishSchemas";
+import { openContent } from "./openContent";
 
-const { bench, folders } = openBench(process.env);
+const { bench, folders } = openContent(process.env);
 const folder = join(folders.content, "schema");
 mkdirSync(folder, { recursive: true });
 for (const [name, schema] of publishSchemas(bench.vocabulary)) {

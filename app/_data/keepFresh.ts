@@ -36,7 +36,12 @@ export function keepFresh({ vocabulary, cases }: ContentFolders): void {
         )
       )
         return;
-      globalThis.benchloreShop = openShop();
+      try {
+        globalThis.benchloreShop = openShop();
+      } catch (error) {
+        // Half-written content must not take away what is open: it is read again at the next change.
+        console.error(error instanceof Error ? error.message : error);
+      }
     }, quietMs);
   };
   for (const folder of folders) watchFolder(folder, note);

@@ -4,16 +4,18 @@ import { z } from "zod";
 import type { ContentProblem } from "../document/contentProblem";
 import { explainIssues } from "../document/explainIssues";
 import { readYaml } from "../document/readYaml";
-import { buildTaxonomy } from "../similarity/taxonomy";
+import { buildTaxonomy, IMPLICIT_ROOT } from "../similarity/taxonomy";
 import { type Cause, causeSchema } from "./cause";
 import { type Caution, cautionSchema } from "./caution";
 import { type Check, checkSchema } from "./check";
 import { findBrokenReferences } from "./findBrokenReferences";
 import { type Instrument, instrumentSchema } from "./instrument";
+import { leaveOutBroken } from "./leaveOutBroken";
 import { opinionWeightsSchema } from "./opinionWeights";
 import { type Part, partSchema } from "./part";
 import { readingWordsSchema } from "./readingWords";
 import { type Repair, repairSchema } from "./repair";
+import { rootUnplaced } from "./rootUnplaced";
 import type { Vocabulary } from "./vocabulary";
 
 /** A vocabulary with what could not be read of it; broken entries are left out and never hide the good ones. */
@@ -25,7 +27,6 @@ export type VocabularyReading = Readonly<{ vocabulary: Vocabulary; problems: rea
  * checked on its own.
  *
  * @param folder the vocabulary folder
- * @throws when the instruments or parts form no tree (a parent that is missing or a circle)
  */
 export function loadVocabulary(folder: string): VocabularyReading {
   const problems: ContentProblem[] = [];
@@ -46,8 +47,10 @@ export function loadVocabulary(folder: string): VocabularyReading {
     }
     return found;
   };
-  const instruments = entries<Instrument>("instruments.yaml", instrumentSchema);
-  const parts = entries<Part>("parts.yaml", partSchema);
+  const inTree = <Entry extends { id: string; parent?: string }>(file: string, schema: z.ZodType<Entry>) =>
+    rootUnplaced(entries<Entry>(file, schema), file, problems);
+  const instruments = inTree<Instrument>("instruments.yaml", instrumentSchema);
+  const parts = inTree<Part>("parts.yaml", partSchema);
   const vocabulary: Vocabulary = {
     instruments,
     parts,
@@ -59,12 +62,16 @@ export function loadVocabulary(folder: string): VocabularyReading {
     weights: existsSync(join(folder, weightsFile))
       ? readWhole(folder, weightsFile, opinionWeightsSchema, problems)
       : opinionWeightsSchema.parse({}),
-    instrumentTree: buildTaxonomy([...instruments.values()]),
-    partTree: buildTaxonomy([...parts.values()]),
+    instrumentTree: treeOf(instruments),
+    partTree: treeOf(parts),
   };
   problems.push(...findBrokenReferences(vocabulary));
-  return { vocabulary, problems };
+  return { vocabulary: leaveOutBroken(vocabulary), problems };
 }
+
+/** The tree of some entries; of none it is a bare root. */
+const treeOf = (entries: ReadonlyMap<string, Readonly<{ id: string; parent?: string }>>) =>
+  buildTaxonomy(entries.size > 0 ? [...entries.values()] : [{ id: IMPLICIT_ROOT }]);
 
 function yamlFiles(folder: string, place: string): string[] {
   if (place.endsWith(".yaml")) return [place];

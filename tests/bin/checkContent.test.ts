@@ -57,6 +57,15 @@ describe("check-content on the command line", { timeout: commandTimeout }, () =>
     expect(err).toMatch(/^1 cases, .*; 2 problems\n$/);
   });
 
+  it("ends with one line where the vocabulary has nothing to go by, as every command does", async () => {
+    mkdirSync(join(content, "vocabulary"));
+    for (const command of [["check-content"], ["evaluate", "--phrases"]]) {
+      const { code, out, err } = await runBenchlore(command, { content });
+      expect([code, out]).toEqual([1, ""]);
+      expect(err).toMatch(/^\S*vocabulary: found no instruments, no parts, .*; write some, or take .*\n$/);
+    }
+  });
+
   it("checks what the shop reckons with too", async () => {
     const file = join(content, "shop.yaml");
     writeFileSync(file, "hourCost: 54\nmargin: a quarter\n");

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { formatProblem } from "@/lib/document/contentProblem";
 import { findBrokenReferences } from "@/lib/vocabulary/findBrokenReferences";
+import { leaveOutBroken } from "@/lib/vocabulary/leaveOutBroken";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 import { smallVocabulary } from "@/tests/fixtures/smallVocabulary";
 
@@ -110,5 +111,17 @@ describe("a reference that names nothing is found in", () => {
 
   it("no entry of a vocabulary that is whole", () => {
     expect(findBrokenReferences(smallVocabulary)).toEqual([]);
+  });
+});
+
+describe("a vocabulary without what names nothing", () => {
+  it.each(rows)("has nothing left of %s", (_, change) => {
+    const broken = { ...smallVocabulary, ...change };
+    expect(findBrokenReferences(broken)).not.toEqual([]);
+    expect(findBrokenReferences(leaveOutBroken(broken))).toEqual([]);
+  });
+
+  it("is the same where it was whole", () => {
+    expect(leaveOutBroken(smallVocabulary)).toEqual(smallVocabulary);
   });
 });

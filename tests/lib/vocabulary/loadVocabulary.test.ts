@@ -101,12 +101,41 @@ describe("a vocabulary", () => {
     ]);
   });
 
-  it("cannot be without its tree of instruments", () => {
-    expect(() => load({ "instruments.yaml": "- { id: cornet, label: Cornet, parent: bras }\n" })).toThrow(
-      /bras/,
+  it("keeps an instrument whose parent is missing, and says which was meant", () => {
+    const { vocabulary, lines } = load({
+      "instruments.yaml": "- { id: brass, label: Brass }\n- { id: cornet, label: Cornet, parent: bras }\n",
+    });
+    expect(lines).toEqual([
+      "instruments.yaml parent: found 'bras' over 'cornet'; write 'brass', or the id of another entry",
+    ]);
+    expect(vocabulary.instrumentTree.isA("cornet", "brass")).toBe(false);
+    expect(vocabulary.instrumentTree.isA("cornet", "cornet")).toBe(true);
+  });
+
+  it("opens a circle of parents at one place, and says where", () => {
+    const { vocabulary, lines } = load({
+      "parts.yaml":
+        "- { id: valve, label: Valve, families: [brass], parent: cap }\n" +
+        "- { id: cap, label: Cap, families: [brass], parent: valve }\n",
+    });
+    expect(lines).toEqual([
+      "parts.yaml parent: found 'cap' over 'valve'; write a parent that does not stand under it",
+    ]);
+    expect(vocabulary.partTree.isA("cap", "valve")).toBe(true);
+  });
+
+  it("is empty where the folder is, and says what is not there", () => {
+    const nothing = Object.fromEntries(Object.keys(whole).map((name) => [name, undefined]));
+    const { vocabulary, lines } = load(nothing);
+    expect(vocabulary.instruments.size).toBe(0);
+    expect(lines).toContainEqual(
+      expect.stringMatching(/^instruments\.yaml.*: found no such file; write it under/),
     );
-    expect(() =>
-      load({ "instruments.yaml": "- { id: a, label: Aa, parent: b }\n- { id: b, label: Bb, parent: a }\n" }),
-    ).toThrow();
+  });
+
+  it("says which id names nothing, and reads on as if it were not there", () => {
+    const { vocabulary, lines } = load({ "checks/travel.yaml": check("travel", "  needs: [travl]\n") });
+    expect(lines).toEqual(["checks/travel needs: found 'travl'; write 'travel', or another known check"]);
+    expect(vocabulary.checks.get("travel")?.needs).toEqual([]);
   });
 });
