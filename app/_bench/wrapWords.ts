@@ -5,9 +5,11 @@
  * @example wrapWords("Two thirds of the way down", 16) // ["Two thirds of", "the way down"]
  */
 export function wrapWords(words: string, longest: number): readonly string[] {
-  return words.split(" ").reduce<string[]>((lines, word) => {
+  const lines: string[] = [];
+  for (const word of words.split(" ")) {
     const last = lines.at(-1);
-    if (last === undefined || last.length + 1 + word.length > longest) return [...lines, word];
-    return [...lines.slice(0, -1), `${last} ${word}`];
-  }, []);
+    if (last === undefined || last.length + 1 + word.length > longest) lines.push(word);
+    else lines[lines.length - 1] = `${last} ${word}`;
+  }
+  return lines;
 }

@@ -115,8 +115,10 @@ export const kindsOfStep = (entry: unknown) =>
   typeof entry === "object" && entry !== null ? stepKinds.filter((kind) => kind in entry) : [];
 
 /** Where in `stepSchema` the kind of a step stands: its place from 0, or -1 where the entry is no step. */
-export const placeOfStepKind = (entry: unknown) =>
-  stepKinds.findIndex((kind) => kind === kindsOfStep(entry)[0]);
+export const placeOfStepKind = (entry: unknown) => {
+  const [kind] = kindsOfStep(entry);
+  return kind === undefined ? -1 : stepKinds.indexOf(kind);
+};
 
 export const isCheckStep = (step: Step): step is CheckStep => "check" in step;
 export const isSwapStep = (step: Step): step is SwapStep => "swap" in step;

@@ -9,7 +9,8 @@ describe("the first letter of words", () => {
   });
 
   it("stays a capital where it names a note, a shape or a people", () => {
-    for (const name of ["G sharp key bent", "U bow loose", "English horn"]) expect(lowerFirst(name)).toBe(name);
+    for (const name of ["G sharp key bent", "U bow loose", "English horn"])
+      expect(lowerFirst(name)).toBe(name);
     expect(lowerFirst("A crack")).toBe("a crack");
   });
 
