@@ -1,9 +1,9 @@
 import "server-only";
-import { readdirSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import type { ContentFolders } from "@/lib/casebook/files/contentFolder";
 import { watchFolder } from "@/lib/casebook/files/watchFolder";
 import { freshenBench } from "@/lib/consult/bench/freshenBench";
+import { entryFolders } from "@/lib/vocabulary/loadVocabulary";
 import { openShop } from "./openShop";
 
 /** Quiet time after the last change before the content is read again, so that a copy of many files is read once. */
@@ -15,7 +15,7 @@ const quietMs = 250;
  */
 export function keepFresh({ vocabulary, cases }: ContentFolders): void {
   let timer: NodeJS.Timeout | undefined;
-  const folders = [cases, vocabulary, ...foldersIn(vocabulary)];
+  const folders = [cases, vocabulary, ...entryFolders.map((name) => join(vocabulary, name))];
   const changed = new Set<string>();
   const note = (path: string) => {
     // What editors and saves leave behind (`.name`, `name~`) is no content.
@@ -45,10 +45,4 @@ export function keepFresh({ vocabulary, cases }: ContentFolders): void {
     }, quietMs);
   };
   for (const folder of folders) watchFolder(folder, note);
-}
-
-function foldersIn(folder: string): string[] {
-  return readdirSync(folder, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory())
-    .map(({ name }) => join(folder, name));
 }

@@ -21,6 +21,9 @@ import type { Vocabulary } from "./vocabulary";
 /** A vocabulary with what could not be read of it; broken entries are left out and never hide the good ones. */
 export type VocabularyReading = Readonly<{ vocabulary: Vocabulary; problems: readonly ContentProblem[] }>;
 
+/** The folders of the vocabulary whose YAML files are lists of entries. */
+export const entryFolders = ["checks", "causes", "repairs"] as const;
+
 /**
  * Loads the vocabulary from its folder: `instruments.yaml`, `parts.yaml`, `cautions.yaml`, `reading.yaml`, `weights.yaml` where
  * there is one, and every YAML file under `checks/`, `causes/` and `repairs/`. Each of these is a list of entries, each entry
