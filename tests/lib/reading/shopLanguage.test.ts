@@ -25,6 +25,18 @@ describe("shop language by the vocabulary that ships", () => {
     ]);
   });
 
+  it("ends a denied list at what is told for itself, whatever is denied later", () => {
+    const told = lines("No dents, quick and free with the bottom cap off, and no grit or lime");
+    expect(told).toContain("valve-travel free valve");
+    expect(told).toContainEqual(expect.stringMatching(/^bottom-cap-off frees/));
+    expect(lines("No dents, grit or lime").every((line) => line.endsWith(" -"))).toBe(true);
+  });
+
+  it("takes the name of an instrument for no slip of a mishap", () => {
+    const { findings } = readFindings("bass bone slide drags", reader, "bass-trombone");
+    expect(findings.map(({ check }) => check)).toEqual(["hand-slide-travel"]);
+  });
+
   it("reads 'others fine' and '1st and 3rd fine' as how the siblings travel", () => {
     expect(lines("valve 3 hangs, others fine")).toEqual([
       "valve-travel hangs valve 3",
