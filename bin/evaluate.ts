@@ -95,10 +95,7 @@ function evaluatePhrases() {
 /** Notes and problems written apart from the handbook; of those that are held back only the figures are shown. */
 function evaluateNotes() {
   const { bench } = openContent(process.env);
-  const { heldBack, tuning } = {
-    heldBack: readProblems("heldBack"),
-    tuning: readProblems("tuning"),
-  };
+  const [tuning, heldBack] = [readProblems("tuning"), readProblems("heldBack")];
   const figures = (problems: readonly BenchNote[]) => ({
     ...notesReport(problems, bench),
     missed: undefined,

@@ -3,8 +3,8 @@ import { z } from "zod";
 const weightSchema = z.number().min(0).max(10);
 
 /**
- * What each source counts for when causes are weighed: 1 takes it at its word, less tempers it. All are learned from the
- * handbook and the casebook by `npm run -s evaluate -- --opinions`.
+ * What each source counts for when causes are weighed: 1 takes it at its word, less tempers it. All but the prior are learned
+ * from handbook, casebook and problems written apart from them by `npm run -s evaluate -- --opinions`.
  */
 export const opinionWeightsSchema = z.strictObject({
   /** How common the causes are. */

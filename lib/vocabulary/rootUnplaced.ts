@@ -17,23 +17,17 @@ export function rootUnplaced<Entry extends Node>(
   const placed = new Map(entries);
   for (const { id, parent } of entries.values()) {
     if (parent === undefined) continue;
-    const received = `'${parent}' over '${id}'`;
-    if (!entries.has(parent)) {
-      const meant = nearestWord(
-        parent,
-        [...entries.keys()].filter((other) => other !== id),
-      );
-      const expected = meant ? `'${meant}', or the id of another entry` : "the id of another entry";
-      problems.push({ file, line: 0, field: "parent", received, expected });
-    } else if (isAbove(placed, id, parent)) {
-      problems.push({
-        file,
-        line: 0,
-        field: "parent",
-        received,
-        expected: "a parent that does not stand under it",
-      });
-    } else continue;
+    const isMissing = !entries.has(parent);
+    if (!isMissing && !isAbove(placed, id, parent)) continue;
+    problems.push({
+      file,
+      line: 0,
+      field: "parent",
+      received: `'${parent}' over '${id}'`,
+      expected: isMissing
+        ? nearestOther(parent, id, entries.keys())
+        : "a parent that does not stand under it",
+    });
     const entry = placed.get(id);
     if (entry) placed.set(id, { ...entry, parent: undefined });
   }
@@ -48,4 +42,10 @@ function isAbove(entries: ReadonlyMap<string, Node>, id: string, other: string):
     met.add(at);
   }
   return false;
+}
+
+function nearestOther(parent: string, id: string, known: Iterable<string>): string {
+  const others = [...known].filter((other) => other !== id);
+  const meant = nearestWord(parent, others);
+  return meant ? `'${meant}', or the id of another entry` : "the id of another entry";
 }

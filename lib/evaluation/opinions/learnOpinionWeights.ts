@@ -8,7 +8,10 @@ import { sampleCases } from "./sampleCases";
 import { sampleNotes } from "./sampleNotes";
 import { sampleProblems } from "./sampleProblems";
 
-/** The weights found, and what they are worth: mean log loss in bits and shares of right answers, by rows not learned from. */
+/**
+ * The weights found, and what they are worth: mean log loss in bits and shares of right answers, by rows not learned from. A
+ * problem that is told twice, as data and as a note, may be learned from in one form while it is asked about in the other.
+ */
 export type LearnedWeights = Readonly<{
   weights: OpinionWeights;
   samples: number;
