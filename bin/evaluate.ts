@@ -9,6 +9,7 @@ import { crossValidate, leaveOneOutOfTable } from "@/lib/evaluation/evaluateTabl
 import { evidenceReport, readProblemSchema } from "@/lib/evaluation/evidenceReport";
 import { type BenchNote, notesReport } from "@/lib/evaluation/notesReport";
 import { learnOpinionWeights } from "@/lib/evaluation/opinions/learnOpinionWeights";
+import { learnReadingWeights } from "@/lib/evaluation/reading/learnReadingWeights";
 import { phraseSchema, scorePhrases } from "@/lib/evaluation/scorePhrases";
 import { reportOf } from "@/lib/evaluation/tableReport";
 import { readFolds } from "@/lib/evaluation/tables/readFolds";
@@ -19,7 +20,7 @@ import { openContent } from "./openContent";
 import { asNote, problemsThatTeach, readNotes, readProblems, readReference } from "./reference";
 
 const usage =
-  "usage: npm run -s evaluate -- --casebook | --notes | --evidence | --phrases | --opinions | FILE.arff|FILE.csv [--folds FILE.csv | --loo | --cv 10 --seed 1] " +
+  "usage: npm run -s evaluate -- --casebook | --notes | --evidence | --phrases | --opinions | --reading | FILE.arff|FILE.csv [--folds FILE.csv | --loo | --cv 10 --seed 1] " +
   `[--engine ${[...engines.keys()].join("|")}] [--class NAME]`;
 const defaults = { cv: 10, seed: 1, engine: "pooled" } as const;
 
@@ -35,7 +36,9 @@ const report =
           ? evaluateEvidence()
           : options.opinions
             ? learnOpinionWeights(openContent(process.env).bench, problemsThatTeach())
-            : evaluateCasebook();
+            : options.reading
+              ? learnReadingWeights(openContent(process.env).bench.reader)
+              : evaluateCasebook();
 process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
 
 function readArguments() {
@@ -48,6 +51,7 @@ function readArguments() {
         evidence: { type: "boolean" },
         phrases: { type: "boolean" },
         opinions: { type: "boolean" },
+        reading: { type: "boolean" },
         loo: { type: "boolean" },
         folds: { type: "string" },
         cv: { type: "string" },
@@ -60,7 +64,12 @@ function readArguments() {
     const ways = [values.loo, values.folds, values.cv].filter((way) => way !== undefined);
     const dealsFolds = values.loo === undefined && values.folds === undefined;
     const isRight =
-      values.casebook || values.notes || values.evidence || values.phrases || values.opinions
+      values.casebook ||
+      values.notes ||
+      values.evidence ||
+      values.phrases ||
+      values.opinions ||
+      values.reading
         ? Object.keys(values).length === 1 && name === undefined
         : name !== undefined &&
           ways.length <= 1 &&

@@ -123,15 +123,15 @@ export class WordModel {
   weigh(text: Iterable<string>, possible: (topic: string) => boolean): WordOpinion {
     const open = this.topics.map((id) => possible(id));
     const size = this.#sizes.reduce((sum, one, row) => sum + (open[row] ? one : 0), 0);
-    const logs = new Float64Array(this.topics.length);
     const { heard, strange } = this.#hear(text, open);
+    // What a topic was not told with counts alike for every term, so only the topics of each term are gone through.
+    const logs = this.#sizes.map((own, row) =>
+      open[row] ? heard.length * Math.log(smoothingWords / (own + smoothingWords)) : 0,
+    );
     for (const { counts, all } of heard) {
       const mixedIn = (smoothingWords * (all + leastWords)) / size;
-      for (let row = 0; row < logs.length; row++) {
-        if (!open[row]) continue;
-        const own = ((counts.get(row) ?? 0) + mixedIn) / ((this.#sizes[row] ?? 0) + smoothingWords);
-        logs[row] = (logs[row] ?? 0) + Math.log((own * smoothingWords) / mixedIn);
-      }
+      for (const [row, count] of counts)
+        if (open[row]) logs[row] = (logs[row] ?? 0) + Math.log1p(count / mixedIn);
     }
     return { logs, strange };
   }

@@ -9,8 +9,10 @@ import { checkSchema } from "../vocabulary/check";
 import { instrumentSchema } from "../vocabulary/instrument";
 import { opinionWeightsSchema } from "../vocabulary/opinionWeights";
 import { partSchema } from "../vocabulary/part";
+import { readingWeightsSchema } from "../vocabulary/readingWeights";
 import { readingWordsSchema } from "../vocabulary/readingWords";
 import { repairSchema } from "../vocabulary/repair";
+import { sayingSchema } from "../vocabulary/saying";
 import type { Vocabulary } from "../vocabulary/vocabulary";
 import { wordChangeSchema } from "../vocabulary/wordChange";
 
@@ -44,8 +46,10 @@ export function publishSchemas(vocabulary: Vocabulary): ReadonlyMap<string, obje
     ["causes", list(causeSchema)],
     ["repairs", list(repairSchema)],
     ["cautions", list(cautionSchema)],
+    ["sayings", list(sayingSchema)],
     ["reading", publish(readingWordsSchema)],
     ["weights", publish(opinionWeightsSchema)],
+    ["readingWeights", publish(readingWeightsSchema)],
     ["declined-words", list(wordChangeSchema)],
   ]);
 }

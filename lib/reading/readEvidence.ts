@@ -1,7 +1,7 @@
 import { appliesTo } from "../vocabulary/appliesTo";
 import type { Check } from "../vocabulary/check";
 import { rankOutcomes } from "./clauses/rankOutcomes";
-import type { ToldOutcome } from "./clauses/tellOutcomes";
+import type { ToldOutcome } from "./clauses/tellClauses";
 import type { FindingRead, HowRead } from "./findingRead";
 import { findMentions, type Mention } from "./parts/mentions";
 import { checkBearsOn, partForCheck } from "./parts/partFit";

@@ -6,33 +6,38 @@ import type { Vocabulary } from "../vocabulary/vocabulary";
 import type { OutcomeMeaning } from "./clauses/outcomeMeaning";
 import { readByWords } from "./clauses/readByWords";
 import { openOutcomes } from "./clauses/spokenOutcomes";
+import { type ToldClause, tellClauses } from "./clauses/tellClauses";
 import type { FindingRead } from "./findingRead";
 import { leftOver } from "./leftOver";
 import { joinedMentions } from "./parts/joinedMentions";
-import { findMentions, type Mention } from "./parts/mentions";
+import type { Mention } from "./parts/mentions";
 import { checkBearsOn, partForCheck } from "./parts/partFit";
 import { chooseMatches } from "./phrases/chooseMatches";
-import { matchPhrases, type PhraseMatch } from "./phrases/matchPhrases";
+import type { PhraseMatch } from "./phrases/matchPhrases";
 import { readDenial } from "./readDenial";
 import type { Reader } from "./reader";
 import { readSound } from "./readSound";
 import { readSwap, type SwapRead } from "./readSwap";
+import { takeApart } from "./sentence";
 import { settleDoubles } from "./settleDoubles";
-import { findScopes, type Scopes } from "./words/scopes";
+import type { Scopes } from "./words/scopes";
 import { splitTokens, type Token } from "./words/token";
-import { findTurns } from "./words/turns";
 
 /** A text as understood: findings and swap tests in the order of the text, and the words that nothing took up. */
 export type TextRead = Readonly<{
   findings: readonly FindingRead[];
   swaps: readonly SwapRead[];
   notUnderstood: readonly string[];
+  /** What each clause may tell of. */
+  clauses: readonly ToldClause[];
   /** Where the text tells what somebody believes of the trouble, as places from and to. */
   believed: readonly (readonly [number, number])[];
 }>;
 
 /** The least that a reading must be worth, in units of term weight. Chosen: see tests/lib/reading. */
 const leastWorth = 1.5;
+/** What a phrase says is taken where it is at least so probable, as a share of what is likeliest there. Chosen: see tests/reference/phrases. */
+const leastOfLikeliest = 0.5;
 const fitOfMentioned = 1.15;
 const fitOfCarried = 1;
 const fitOfNone = 0.9;
@@ -57,13 +62,14 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
   const swaps: SwapRead[] = [];
   const notUnderstood: string[] = [];
   const believed: (readonly [number, number])[] = [];
+  const clauses: ToldClause[] = [];
   let carried: PartRef | undefined;
-  for (const sentence of splitSentences(tokens)) {
-    const before = findings.length;
-    const matches = matchPhrases(sentence, reader.outcomes, admits);
-    const notNumbers = tokensOfPlaces(matches, sentence, reader);
-    const mentions = findMentions(sentence, reader, instrument, notNumbers);
-    const scopes = findScopes(sentence, reader.sequences);
+  let partBefore: string | undefined;
+  for (const apart of takeApart(tokens, reader, instrument, admits)) {
+    const { tokens: sentence, matches, mentions, scopes } = apart;
+    const told = tellClauses(apart, reader, tellable, partBefore);
+    clauses.push(...told);
+    partBefore = mentions.at(-1)?.ref.part ?? partBefore;
     const used = new Set<number>();
     let swap = readSwap(sentence, mentions, matches, scopes, reader, text);
     while (swap) {
@@ -84,31 +90,26 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
     for (const match of chosen) {
       for (const token of match.tokens) used.add(token);
     }
-    for (const match of chosen) {
+    const read = chosen.map((match) => {
       const mention = nearestMention(match, mentions, scopes, reader);
       if (mention && !mention.ref.others && mention.ref.place !== undefined) carried = mention.ref;
       const meant = [mention, ...joinedMentions(mention, mentions, sentence, reader.words)].flatMap(
         (one) => toFinding(match, one, carried, sentence, scopes, used, reader, text) ?? [],
       );
-      findings.push(...meant);
-      if (meant.length === 0) for (const token of match.tokens) used.delete(token);
+      return { match, meant };
+    });
+    const said = read.flatMap(({ meant }) => meant);
+    for (const { match, meant } of read) {
+      const probable = meant.filter((finding) => isProbable(finding, match, said, told));
+      if (probable.length === 0 && readsAlone(match, used, told))
+        for (const token of match.tokens) used.delete(token);
+      findings.push(...probable.filter((finding) => !isVoid(finding, said, reader)));
     }
-    const said = findings.slice(before);
-    findings.splice(before, said.length, ...said.filter((finding) => !isVoid(finding, said, reader)));
     for (const sound of readSound(sentence, mentions, scopes, used, reader, instrument, text)) {
       findings.push(...sound.findings);
       for (const token of sound.tokens) used.add(token);
     }
-    for (const one of readByWords(
-      sentence,
-      mentions,
-      scopes,
-      used,
-      reader,
-      (name) => tellable.has(name),
-      carried,
-      text,
-    )) {
+    for (const one of readByWords(apart, told, used, reader, carried, text)) {
       findings.push(one.finding);
       for (const token of one.tokens) used.add(token);
     }
@@ -117,8 +118,43 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
     notUnderstood.push(...leftOver(sentence, used, mentions, scopes, text, reader));
     believed.push(...runsOf(sentence, (at) => scopes.isBelieved(at)));
   }
-  return { findings: settleDoubles(findings, reader.vocabulary), swaps, notUnderstood, believed };
+  return { findings: settleDoubles(findings, reader.vocabulary), swaps, notUnderstood, clauses, believed };
 }
+
+/**
+ * Whether what was read from a phrase is among the likeliest of what the clauses may tell that the phrase stands in: a word has
+ * many meanings. What other phrases read there does not count against it, for a clause may tell of several things; nor is what was
+ * denied outright doubted.
+ *
+ * @param said what all phrases of the sentence were read as
+ */
+function isProbable(
+  finding: FindingRead,
+  { tokens }: PhraseMatch<OutcomeMeaning>,
+  said: readonly FindingRead[],
+  clauses: readonly ToldClause[],
+): boolean {
+  if (finding.absent) return true;
+  const around = clauses.filter((clause) => tokens.some((at) => clause.tokens.includes(at)));
+  return around.some(({ outcomes }) => {
+    const share = outcomes.find(({ meaning }) => isOf(meaning, finding))?.share ?? 0;
+    const other = outcomes.find(({ meaning }) => !said.some((one) => isOf(meaning, one)));
+    return share > 0 && share >= leastOfLikeliest * (other?.share ?? 0);
+  });
+}
+
+/** Whether nothing else was read from the clauses that a phrase stands in. */
+const readsAlone = (
+  { tokens }: PhraseMatch<OutcomeMeaning>,
+  used: ReadonlySet<number>,
+  clauses: readonly ToldClause[],
+) =>
+  clauses
+    .filter((clause) => tokens.some((at) => clause.tokens.includes(at)))
+    .every((clause) => clause.tokens.every((at) => !used.has(at) || tokens.includes(at)));
+
+const isOf = ({ check, outcome }: OutcomeMeaning, finding: FindingRead) =>
+  check.id === finding.check && outcome.id === finding.outcome;
 
 /** Where the text has runs of tokens that a test holds for. */
 function runsOf(sentence: readonly Token[], holds: (at: number) => boolean): (readonly [number, number])[] {
@@ -134,36 +170,6 @@ function checksServing(vocabulary: Vocabulary, instrument: string | undefined): 
     appliesTo(vocabulary, families, instrument),
   );
   return new Set(serving.map(({ id }) => id));
-}
-
-/** Numbers that are words of a phrase ("a third of the way down", "past 4th position", "turned a third") count no valve. */
-function tokensOfPlaces(
-  matches: readonly PhraseMatch<OutcomeMeaning>[],
-  sentence: readonly Token[],
-  { turns }: Reader,
-): Set<number> {
-  const unbroken = ({ tokens: at }: PhraseMatch<OutcomeMeaning>) =>
-    sentence
-      .slice(at[0], (at.at(-1) ?? 0) + 1)
-      .every((token, offset) => token.filler || at.includes((at[0] ?? 0) + offset));
-  const turned = findTurns(sentence, turns).flatMap(({ first, last }) => range(first, last));
-  const phrased = matches
-    .filter((match) => match.tokens.length > 1 && unbroken(match))
-    .flatMap(({ tokens }) => tokens);
-  return new Set([...phrased, ...turned].filter((at) => sentence[at]?.place !== undefined));
-}
-
-const range = (first: number, last: number) =>
-  Array.from({ length: last - first + 1 }, (_, offset) => first + offset);
-
-function splitSentences(tokens: readonly Token[]): Token[][] {
-  const sentences: Token[][] = [];
-  for (const token of tokens) {
-    const current = sentences.at(-1);
-    if (!current || token.breakBefore === "sentence") sentences.push([token]);
-    else current.push(token);
-  }
-  return sentences;
 }
 
 function clauseMentions(match: PhraseMatch<OutcomeMeaning>, mentions: readonly Mention[], scopes: Scopes) {

@@ -1,6 +1,7 @@
 import type { ContentProblem } from "../document/contentProblem";
 import { nearestWord } from "../document/nearestWord";
 import type { Check } from "./check";
+import { findingOf } from "./saying";
 import type { Vocabulary } from "./vocabulary";
 
 type Known = Readonly<{ has: (id: string) => boolean; keys: () => Iterable<string> }>;
@@ -23,7 +24,7 @@ export function findBrokenReferences(vocabulary: Vocabulary): ContentProblem[] {
       }
     },
   });
-  const { instruments, parts, checks, causes, repairs, cautions } = vocabulary;
+  const { instruments, parts, checks, causes, repairs, cautions, sayings } = vocabulary;
 
   for (const instrument of instruments.values()) {
     at(`instruments/${instrument.id}`).known("places", Object.keys(instrument.places), parts, "part");
@@ -84,6 +85,18 @@ export function findBrokenReferences(vocabulary: Vocabulary): ContentProblem[] {
       const check = checks.get(id);
       entry.known("proof", [id], checks, "check");
       if (check) entry.known(`proof.${id}`, [outcome], outcomesOf(check), "outcome of this check");
+    }
+  }
+  for (const { says, instrument, means, also } of sayings) {
+    const entry = at(`sayings "${says}"`);
+    entry.known("instrument", [instrument], instruments, "instrument");
+    for (const [field, { check: id, outcome }] of [
+      ...means.map((told) => ["means", told] as const),
+      ...also.map((told) => ["also", findingOf(told)] as const),
+    ]) {
+      const check = checks.get(id);
+      entry.known(field, [id], checks, "check");
+      if (check) entry.known(`${field}.${id}`, [outcome], outcomesOf(check), "outcome of this check");
     }
   }
   return problems;

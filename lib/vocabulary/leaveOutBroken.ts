@@ -1,3 +1,4 @@
+import { findingOf } from "./saying";
 import type { Vocabulary } from "./vocabulary";
 
 type Known = Readonly<{ has: (id: string) => boolean }>;
@@ -18,7 +19,7 @@ const each = <Entry>(entries: ReadonlyMap<string, Entry>, mend: (entry: Entry) =
  * would have said. So one slip of the pen stops nobody's work; `findBrokenReferences` tells of it.
  */
 export function leaveOutBroken(vocabulary: Vocabulary): Vocabulary {
-  const { instruments, parts, checks, causes, repairs, cautions } = vocabulary;
+  const { instruments, parts, checks, causes, repairs, cautions, sayings } = vocabulary;
   const outcomesOf = (check: string): Known => new Set(checks.get(check)?.outcomes.map(({ id }) => id) ?? []);
   const isFinding = ({ check, outcome }: Readonly<{ check: string; outcome: string }>) =>
     outcomesOf(check).has(outcome);
@@ -67,5 +68,12 @@ export function leaveOutBroken(vocabulary: Vocabulary): Vocabulary {
       checkFirst: one.checkFirst.filter(({ check }) => checks.has(check)),
       proof: one.proof.filter(isFinding),
     })),
+    sayings: sayings
+      .filter(({ instrument }) => instruments.has(instrument))
+      .map((one) => ({
+        ...one,
+        means: one.means.filter(isFinding),
+        also: one.also.filter((told) => isFinding(findingOf(told))),
+      })),
   };
 }

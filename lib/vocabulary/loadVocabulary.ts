@@ -13,21 +13,23 @@ import { type Instrument, instrumentSchema } from "./instrument";
 import { leaveOutBroken } from "./leaveOutBroken";
 import { opinionWeightsSchema } from "./opinionWeights";
 import { type Part, partSchema } from "./part";
+import { readingWeightsSchema } from "./readingWeights";
 import { readingWordsSchema } from "./readingWords";
 import { type Repair, repairSchema } from "./repair";
 import { rootUnplaced } from "./rootUnplaced";
+import { type Saying, sayingSchema } from "./saying";
 import type { Vocabulary } from "./vocabulary";
 
 /** A vocabulary with what could not be read of it; broken entries are left out and never hide the good ones. */
 export type VocabularyReading = Readonly<{ vocabulary: Vocabulary; problems: readonly ContentProblem[] }>;
 
 /** The folders of the vocabulary whose YAML files are lists of entries. */
-export const entryFolders = ["checks", "causes", "repairs"] as const;
+export const entryFolders = ["checks", "causes", "repairs", "sayings"] as const;
 
 /**
- * Loads the vocabulary from its folder: `instruments.yaml`, `parts.yaml`, `cautions.yaml`, `reading.yaml`, `weights.yaml` where
- * there is one, and every YAML file under `checks/`, `causes/` and `repairs/`. Each of these is a list of entries, each entry
- * checked on its own.
+ * Loads the vocabulary from its folder: `instruments.yaml`, `parts.yaml`, `cautions.yaml`, `reading.yaml`, `weights.yaml` and
+ * `readingWeights.yaml` where there are such, and every YAML file under `checks/`, `causes/`, `repairs/` and `sayings/`. Each of
+ * these is a list of entries, each entry checked on its own.
  *
  * @param folder the vocabulary folder
  */
@@ -52,6 +54,8 @@ export function loadVocabulary(folder: string): VocabularyReading {
   };
   const inTree = <Entry extends { id: string; parent?: string }>(file: string, schema: z.ZodType<Entry>) =>
     rootUnplaced(entries<Entry>(file, schema), file, problems);
+  const learned = <Weights>(file: string, schema: z.ZodType<Weights>) =>
+    existsSync(join(folder, file)) ? readWhole(folder, file, schema, problems) : schema.parse({});
   const instruments = inTree<Instrument>("instruments.yaml", instrumentSchema);
   const parts = inTree<Part>("parts.yaml", partSchema);
   const vocabulary: Vocabulary = {
@@ -62,9 +66,11 @@ export function loadVocabulary(folder: string): VocabularyReading {
     repairs: entries<Repair>("repairs", repairSchema),
     cautions: entries<Caution>("cautions.yaml", cautionSchema),
     words: readWhole(folder, "reading.yaml", readingWordsSchema, problems),
-    weights: existsSync(join(folder, weightsFile))
-      ? readWhole(folder, weightsFile, opinionWeightsSchema, problems)
-      : opinionWeightsSchema.parse({}),
+    sayings: yamlFiles(folder, "sayings").flatMap((file) =>
+      readEntries<Saying>(folder, file, sayingSchema, problems).map(({ entry }) => entry),
+    ),
+    weights: learned("weights.yaml", opinionWeightsSchema),
+    readingWeights: learned("readingWeights.yaml", readingWeightsSchema),
     instrumentTree: treeOf(instruments),
     partTree: treeOf(parts),
   };
@@ -124,8 +130,6 @@ function readEntries<Entry>(
     return [];
   });
 }
-
-const weightsFile = "weights.yaml";
 
 /** A file that is one entry; where it cannot be read everything in it takes its default. */
 function readWhole<Whole>(

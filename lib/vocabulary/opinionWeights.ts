@@ -3,7 +3,7 @@ import { z } from "zod";
 const weightSchema = z.number().min(0).max(10);
 
 /**
- * What each source counts for when causes are weighed: 1 takes it at its word, less tempers it. All but the prior are learned
+ * What each source counts for when causes are weighed: 1 takes it at its word, less tempers it. All but the prior and the like cases are learned
  * from handbook, casebook and problems written apart from them by `npm run -s evaluate -- --opinions`.
  */
 export const opinionWeightsSchema = z.strictObject({

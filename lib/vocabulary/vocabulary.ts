@@ -5,8 +5,10 @@ import type { Check } from "./check";
 import type { Instrument } from "./instrument";
 import type { OpinionWeights } from "./opinionWeights";
 import type { Part } from "./part";
+import type { ReadingWeights } from "./readingWeights";
 import type { ReadingWords } from "./readingWords";
 import type { Repair } from "./repair";
+import type { Saying } from "./saying";
 
 /** The trade's knowledge as loaded from content: every entry by its id, in the order of the files. */
 export type Vocabulary = Readonly<{
@@ -17,7 +19,10 @@ export type Vocabulary = Readonly<{
   repairs: ReadonlyMap<string, Repair>;
   cautions: ReadonlyMap<string, Caution>;
   words: ReadingWords;
+  /** Notes with what they mean, from which reading is learned. */
+  sayings: readonly Saying[];
   weights: OpinionWeights;
+  readingWeights: ReadingWeights;
   instrumentTree: Taxonomy;
   partTree: Taxonomy;
 }>;

@@ -1,25 +1,16 @@
 import { uncertainEvidence } from "../../diagnosis/uncertainEvidence";
-import { tellOutcomes } from "../../reading/clauses/tellOutcomes";
-import { appliesTo } from "../../vocabulary/appliesTo";
+import type { ToldClause } from "../../reading/clauses/tellClauses";
 import type { Bench } from "../bench/bench";
 import { findingKey } from "../keyFindings";
 
 /**
  * What the clauses of a text say of the causes through the findings that they may tell of.
  *
- * @param instrument instrument id that bounds which checks make sense; undefined where it is not known
  * @returns logarithms by the order of the model's causes
  */
-export function clauseEvidence(
-  { vocabulary, reader, model }: Bench,
-  text: string,
-  instrument: string | undefined,
-): Float64Array {
+export function clauseEvidence({ model }: Bench, clauses: readonly ToldClause[]): Float64Array {
   const sum = new Float64Array(model.causes.length);
-  const admits = new Set(
-    [...vocabulary.checks.values()].filter(({ families }) => appliesTo(vocabulary, families, instrument)),
-  );
-  for (const { others, outcomes } of tellOutcomes(text, reader, ({ check }) => admits.has(check))) {
+  for (const { others, outcomes } of clauses) {
     const findings = outcomes.flatMap(({ meaning: { check, outcome }, share }) => {
       const likelihoods = model.likelihoods(findingKey(check.id, others), outcome.id);
       return likelihoods ? [{ likelihoods, share }] : [];

@@ -28,6 +28,7 @@ export type Opinions = Readonly<{
   likeCases: Float64Array;
   words: Float64Array;
   pairs: Float64Array;
+  /** The more was set down as evidence, the less the free text counts: then it tells the complaint rather than what was found. */
   clauses: Float64Array;
   wordsOfEvidence: Float64Array;
   /** Share of the problem's words that no cause was ever told with, 0..1. */
@@ -41,7 +42,7 @@ const leastVote = 1e-6;
 export function opinionsOn(
   bench: Bench,
   problem: Problem,
-  { instrument, findings, guessed, observed }: Understanding,
+  { instrument, findings, guessed, observed, told: clauses }: Understanding,
   keyed: ReadonlyMap<string, KeyedFinding>,
   retrieved: readonly RetrievedLike[],
 ): Opinions {
@@ -71,7 +72,7 @@ export function opinionsOn(
     readFromText: evidenceOf(({ how, shown }) => how === "phrase" && shown?.source === "says"),
     likeCases: voteOfCases(model.causes, prior, votes).map((vote) => Math.log(Math.max(vote, leastVote))),
     words: spoken.weigh(wordsSaid ?? [], possible).logs,
-    clauses: clauseEvidence(bench, observed, instrument),
+    clauses: clauseEvidence(bench, clauses).map((log) => log / (1 + problem.evidence.length)),
     pairs: pairs.weigh(pairsOf(says, reader.words), possible).logs,
     wordsOfEvidence: spoken.weigh(wordsTold ?? [], possible).logs,
     strange: spoken.strangeShare([...(wordsSaid ?? []), ...(wordsTold ?? [])], possible),

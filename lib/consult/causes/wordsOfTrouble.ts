@@ -16,7 +16,8 @@ export function wordsOfTrouble(
   { vocabulary }: Bench,
 ): Readonly<{ says: string; told: string }> {
   const sound = findings.filter(
-    ({ check, outcome, shown }) => shown.absent || vocabulary.checks.get(check)?.normal === outcome,
+    ({ check, outcome, shown, how }) =>
+      how !== "words" && (shown.absent || vocabulary.checks.get(check)?.normal === outcome),
   );
   const soundWords = new Set(sound.map(({ shown }) => shown.from));
   const told = evidence

@@ -1,5 +1,5 @@
 import { formatPartRef, type PartRef } from "../../casebook/partRef";
-import type { ToldOutcome } from "../../reading/clauses/tellOutcomes";
+import type { ToldClause, ToldOutcome } from "../../reading/clauses/tellClauses";
 import type { FindingRead, HowRead } from "../../reading/findingRead";
 import { readPart } from "../../reading/parts/readPart";
 import { readEvidence } from "../../reading/readEvidence";
@@ -38,6 +38,8 @@ export type Understanding = Readonly<{
   guessed: readonly GuessedEvidence[];
   /** The free text without what somebody only believes. */
   observed: string;
+  /** What the clauses of that text may tell of. */
+  told: readonly ToldClause[];
   gauging: readonly (GaugingResult | OvalityResult)[];
   swap: SwapAnswer | null;
   remarks: readonly string[];
@@ -139,6 +141,7 @@ export function understandProblem(problem: Problem, reader: Reader): Understandi
     notUnderstood,
     guessed,
     observed: blankOut(says, believed),
+    told: onlyBelieved ? text.clauses : text.clauses.filter((clause) => !clause.believed),
     gauging,
     swap: swap.result,
     remarks,

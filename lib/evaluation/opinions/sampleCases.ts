@@ -3,13 +3,13 @@ import type { Bench } from "../../consult/bench/bench";
 import { withoutCase } from "../../consult/bench/withoutCase";
 import { caseProblem } from "../../consult/record/caseProblem";
 import type { OutcomeMeaning } from "../../reading/clauses/outcomeMeaning";
-import { learnOutcomeNote } from "../../reading/clauses/spokenOutcomes";
+import { forgetNote } from "../../reading/clauses/spokenOutcomes";
 import type { Check } from "../../vocabulary/check";
 import { type OpinionSample, sampleOpinions } from "./opinionSample";
 
 /**
- * Asks about every finished case with that case left out, three times: with its findings set down as such; with the same
- * findings as evidence in words; and with them written out in the free text. Of the words every other one is a usual phrase of
+ * Asks about every finished case with that case left out, four times: with its findings set down as such; with the same
+ * findings as evidence in words; with them written out in the free text; and with half of them here and half there. Of the words every other one is a usual phrase of
  * the handbook, the rest are its notes, each as if nobody had written it.
  *
  * Source: leave-one-out cross-validation, Stone 1974.
@@ -22,8 +22,7 @@ export function sampleCases(bench: Bench): OpinionSample[] {
     const told = evidence.flatMap(({ check, found }, step) => noteOn(bench, check, found, at + step) ?? []);
     return withoutCase(bench, kase, () => {
       const asked = [sampleOpinions(bench, { instrument, says, evidence }, root, kase.id)];
-      for (const { meaning, note, isUsual } of told)
-        if (!isUsual) learnOutcomeNote(bench.reader, meaning, note, -1);
+      for (const { meaning, note, isUsual } of told) if (!isUsual) forgetNote(bench.reader, meaning, note);
       try {
         const inWords = told.map(({ meaning, note }, step) => ({
           check: nameOf(meaning.check, at + step),
@@ -32,9 +31,13 @@ export function sampleCases(bench: Bench): OpinionSample[] {
         const inText = [says, ...told.map(({ note }) => note)].join(". ");
         asked.push(sampleOpinions(bench, { instrument, says, evidence: inWords }, root, kase.id));
         asked.push(sampleOpinions(bench, { instrument, says: inText }, root, kase.id));
+        const rest = told.filter((_, step) => step % 2 === 1);
+        const partly = [says, ...rest.map(({ note }) => note)].join(". ");
+        const here = inWords.filter((_, step) => step % 2 === 0);
+        asked.push(sampleOpinions(bench, { instrument, says: partly, evidence: here }, root, kase.id));
       } finally {
         for (const { meaning, note, isUsual } of told)
-          if (!isUsual) learnOutcomeNote(bench.reader, meaning, note, 1);
+          if (!isUsual) forgetNote(bench.reader, meaning, note, true);
       }
       return asked;
     });

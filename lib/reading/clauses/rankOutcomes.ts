@@ -5,7 +5,7 @@ import type { Reader } from "../reader";
 import { findScopes } from "../words/scopes";
 import type { Token } from "../words/token";
 import { type OutcomeMeaning, outcomeName } from "./outcomeMeaning";
-import { openOutcomes, tellingTerms } from "./spokenOutcomes";
+import { openOutcomes, tellingTerms, weighTold } from "./spokenOutcomes";
 
 /**
  * An outcome that a piece of evidence may mean: `phrase` where a phrase of the handbook says so and not the words alone,
@@ -30,9 +30,9 @@ const weights = {
   called: 0.25,
   phrase: 0.28,
   whole: 1,
-  found: 0.2,
-  words: 0.28,
-  none: 2.5,
+  found: 0.4,
+  words: 0.56,
+  none: 3.5,
 } as const;
 
 /**
@@ -52,11 +52,11 @@ export function rankOutcomes(
   serves: (check: Check) => boolean,
 ): RankedOutcome[] {
   const scopes = findScopes(tokens, reader.sequences);
-  const { model, meanings } = reader.spoken;
+  const { meanings } = reader.spoken;
   const admits = ({ check }: OutcomeMeaning) => serves(check);
   const open = openOutcomes(reader.spoken, admits);
-  const [inFound, inAll] = [found, tokens].map(
-    (some) => model.weigh(tellingTerms(some, reader.words), (name) => open.has(name)).logs,
+  const [inFound, inAll] = [found, tokens].map((some) =>
+    weighTold(reader.spoken, tellingTerms(some, reader.words), (name) => open.has(name)),
   );
   const best = new Map<string, Omit<RankedOutcome, "share"> & { score: number }>();
   const consider = (

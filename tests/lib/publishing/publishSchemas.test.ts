@@ -27,8 +27,10 @@ describe("the published schemas", () => {
       "causes",
       "repairs",
       "cautions",
+      "sayings",
       "reading",
       "weights",
+      "readingWeights",
       "declined-words",
     ]);
     for (const schema of schemas.values()) {

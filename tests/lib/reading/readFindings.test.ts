@@ -227,7 +227,7 @@ describe("what nothing took up", () => {
   });
 
   it("is everything where nothing is known", () => {
-    expect(read("")).toEqual({ findings: [], swaps: [], notUnderstood: [], believed: [] });
+    expect(read("")).toEqual({ findings: [], swaps: [], notUnderstood: [], clauses: [], believed: [] });
     expect(read("blorpf").notUnderstood).toEqual(["blorpf"]);
   });
 });

@@ -5,6 +5,7 @@ import { checkSchema } from "@/lib/vocabulary/check";
 import { instrumentSchema } from "@/lib/vocabulary/instrument";
 import { opinionWeightsSchema } from "@/lib/vocabulary/opinionWeights";
 import { partSchema } from "@/lib/vocabulary/part";
+import { readingWeightsSchema } from "@/lib/vocabulary/readingWeights";
 import { readingWordsSchema } from "@/lib/vocabulary/readingWords";
 import { repairSchema } from "@/lib/vocabulary/repair";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
@@ -216,7 +217,9 @@ export const smallVocabulary: Vocabulary = {
   causes: byId(causes),
   repairs: byId(repairs),
   cautions: new Map(),
+  sayings: [],
   weights: opinionWeightsSchema.parse({}),
+  readingWeights: readingWeightsSchema.parse({}),
   words: readingWordsSchema.parse({
     deniesWhatFollows: [
       "no",

@@ -6,6 +6,7 @@ import { checkSchema } from "@/lib/vocabulary/check";
 import { instrumentSchema } from "@/lib/vocabulary/instrument";
 import { opinionWeightsSchema } from "@/lib/vocabulary/opinionWeights";
 import { partSchema } from "@/lib/vocabulary/part";
+import { readingWeightsSchema } from "@/lib/vocabulary/readingWeights";
 import { readingWordsSchema } from "@/lib/vocabulary/readingWords";
 import { repairSchema } from "@/lib/vocabulary/repair";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
@@ -122,7 +123,9 @@ const vocabulary: Vocabulary = {
   repairs: byId([repair("clean"), repair("raise", [{ check: "dent-seen", why: "It must be there." }])]),
   cautions: new Map(),
   words: readingWordsSchema.parse({}),
+  sayings: [],
   weights: opinionWeightsSchema.parse({}),
+  readingWeights: readingWeightsSchema.parse({}),
   instrumentTree: buildTaxonomy(instruments),
   partTree: buildTaxonomy(parts),
 };

@@ -9,6 +9,7 @@ import { checkSchema } from "@/lib/vocabulary/check";
 import { instrumentSchema } from "@/lib/vocabulary/instrument";
 import { opinionWeightsSchema } from "@/lib/vocabulary/opinionWeights";
 import { partSchema } from "@/lib/vocabulary/part";
+import { readingWeightsSchema } from "@/lib/vocabulary/readingWeights";
 import { readingWordsSchema } from "@/lib/vocabulary/readingWords";
 import type { Vocabulary } from "@/lib/vocabulary/vocabulary";
 
@@ -99,7 +100,9 @@ const vocabulary: Vocabulary = {
   repairs: new Map(),
   cautions: new Map(),
   words: readingWordsSchema.parse({}),
+  sayings: [],
   weights: opinionWeightsSchema.parse({}),
+  readingWeights: readingWeightsSchema.parse({}),
   instrumentTree: buildTaxonomy(instruments),
   partTree: buildTaxonomy(parts),
 };

@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { tellOutcomes } from "@/lib/reading/clauses/tellOutcomes";
+import { tellClauses } from "@/lib/reading/clauses/tellClauses";
 import { buildReader } from "@/lib/reading/reader";
+import { takeApart } from "@/lib/reading/sentence";
+import { splitTokens } from "@/lib/reading/words/token";
 import { checkSchema } from "@/lib/vocabulary/check";
 import { smallVocabulary } from "../smallVocabulary";
 
@@ -26,11 +28,13 @@ const reader = buildReader({
     ]),
   ),
 });
-const tell = (text: string) => tellOutcomes(text, reader, () => true);
-const likeliest = (text: string) =>
-  tell(text).map(({ outcomes }) => [...outcomes].sort((a, b) => b.share - a.share)[0]?.meaning.outcome.id);
+const tell = (text: string, isOpen: (outcome: string) => boolean = () => true) =>
+  takeApart(splitTokens(text, reader.words), reader, undefined, () => true).flatMap((sentence) =>
+    tellClauses(sentence, reader, new Set(reader.spoken.model.topics.filter(isOpen)), undefined),
+  );
+const likeliest = (text: string) => tell(text).map(({ outcomes }) => outcomes[0]?.meaning.outcome.id);
 
-describe("tellOutcomes", () => {
+describe("tellClauses", () => {
   it("finds what a clause is likeliest to tell of, clause by clause, though no phrase is in it", () => {
     expect(likeliest("white scale like in a kettle, and the wall pushed in by a thumbnail")).toEqual([
       "lime",
@@ -44,11 +48,7 @@ describe("tellOutcomes", () => {
 
   it("says nothing of words that no outcome was told with, nor of what makes no sense here", () => {
     expect(tell("quick brown foxes")).toEqual([]);
-    const elsewhere = tellOutcomes(
-      "white scale like in a kettle",
-      reader,
-      ({ check }) => check.id !== "deposits",
-    );
+    const elsewhere = tell("white scale like in a kettle", (outcome) => !outcome.startsWith("deposits "));
     const checks = elsewhere.flatMap(({ outcomes }) => outcomes.map(({ meaning }) => meaning.check.id));
     expect(checks).not.toContain("deposits");
   });
