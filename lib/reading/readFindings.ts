@@ -3,6 +3,7 @@ import { appliesTo } from "../vocabulary/appliesTo";
 import type { Check } from "../vocabulary/check";
 import { depthOfFamily } from "../vocabulary/depthOfFamily";
 import type { Vocabulary } from "../vocabulary/vocabulary";
+import { isProbable, readsAlone } from "./clauses/isProbable";
 import type { OutcomeMeaning } from "./clauses/outcomeMeaning";
 import { readByWords } from "./clauses/readByWords";
 import { openOutcomes } from "./clauses/spokenOutcomes";
@@ -36,8 +37,6 @@ export type TextRead = Readonly<{
 
 /** The least that a reading must be worth, in units of term weight. Chosen: see tests/lib/reading. */
 const leastWorth = 1.5;
-/** What a phrase says is taken where it is at least so probable, as a share of what is likeliest there. Chosen: see tests/reference/phrases. */
-const leastOfLikeliest = 0.5;
 const fitOfMentioned = 1.15;
 const fitOfCarried = 1;
 const fitOfNone = 0.9;
@@ -120,41 +119,6 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
   }
   return { findings: settleDoubles(findings, reader.vocabulary), swaps, notUnderstood, clauses, believed };
 }
-
-/**
- * Whether what was read from a phrase is among the likeliest of what the clauses may tell that the phrase stands in: a word has
- * many meanings. What other phrases read there does not count against it, for a clause may tell of several things; nor is what was
- * denied outright doubted.
- *
- * @param said what all phrases of the sentence were read as
- */
-function isProbable(
-  finding: FindingRead,
-  { tokens }: PhraseMatch<OutcomeMeaning>,
-  said: readonly FindingRead[],
-  clauses: readonly ToldClause[],
-): boolean {
-  if (finding.absent) return true;
-  const around = clauses.filter((clause) => tokens.some((at) => clause.tokens.includes(at)));
-  return around.some(({ outcomes }) => {
-    const share = outcomes.find(({ meaning }) => isOf(meaning, finding))?.share ?? 0;
-    const other = outcomes.find(({ meaning }) => !said.some((one) => isOf(meaning, one)));
-    return share > 0 && share >= leastOfLikeliest * (other?.share ?? 0);
-  });
-}
-
-/** Whether nothing else was read from the clauses that a phrase stands in. */
-const readsAlone = (
-  { tokens }: PhraseMatch<OutcomeMeaning>,
-  used: ReadonlySet<number>,
-  clauses: readonly ToldClause[],
-) =>
-  clauses
-    .filter((clause) => tokens.some((at) => clause.tokens.includes(at)))
-    .every((clause) => clause.tokens.every((at) => !used.has(at) || tokens.includes(at)));
-
-const isOf = ({ check, outcome }: OutcomeMeaning, finding: FindingRead) =>
-  check.id === finding.check && outcome.id === finding.outcome;
 
 /** Where the text has runs of tokens that a test holds for. */
 function runsOf(sentence: readonly Token[], holds: (at: number) => boolean): (readonly [number, number])[] {
