@@ -3,13 +3,13 @@ import type { PhraseMatch } from "../phrases/matchPhrases";
 import type { OutcomeMeaning } from "./outcomeMeaning";
 import type { ToldClause } from "./tellClauses";
 
-/** What a phrase says is taken where it is at least so probable, as a share of what is likeliest there. Chosen: see tests/reference/phrases. */
-const leastOfLikeliest = 0.5;
+/** What is less probable than this speaks against no phrase. Chosen: see tests/reference/phrases. */
+const leastAgainst = 0.2;
 
 /**
- * Whether what was read from a phrase is among the likeliest of what the clauses may tell that the phrase stands in: a word has
- * many meanings. What other phrases read there does not count against it, for a clause may tell of several things; nor is what was
- * denied outright doubted.
+ * Whether what was read from a phrase may stand: not where the clauses it stands in more probably tell of something else, for a
+ * word has many meanings. What answers a check that a phrase answers there does not count against it, since a clause may tell of
+ * several things; nor is what was denied outright doubted.
  *
  * @param said what all phrases of the sentence were read as
  */
@@ -20,10 +20,11 @@ export function isProbable(
   clauses: readonly ToldClause[],
 ): boolean {
   if (finding.absent) return true;
+  const answered = new Set(said.map(({ check }) => check));
   return standsIn(tokens, clauses).some(({ outcomes }) => {
     const share = outcomes.find(({ meaning }) => isOf(meaning, finding))?.share ?? 0;
-    const other = outcomes.find(({ meaning }) => !said.some((one) => isOf(meaning, one)));
-    return share > 0 && share >= leastOfLikeliest * (other?.share ?? 0);
+    const other = outcomes.find(({ meaning }) => !answered.has(meaning.check.id))?.share ?? 0;
+    return share > 0 && (share >= other || other < leastAgainst);
   });
 }
 
