@@ -3,13 +3,13 @@ import type { PhraseMatch } from "../phrases/matchPhrases";
 import type { OutcomeMeaning } from "./outcomeMeaning";
 import type { ToldClause } from "./tellClauses";
 
-/** What is less probable than this speaks against no phrase. Chosen: see tests/reference/phrases. */
-const leastAgainst = 0.2;
+/** What a phrase says stands where it is at least so probable as a share of anything else. Chosen: see tests/reference/phrases. */
+const leastOfOther = 0.25;
 
 /**
- * Whether what was read from a phrase may stand: not where the clauses it stands in more probably tell of something else, for a
- * word has many meanings. What answers a check that a phrase answers there does not count against it, since a clause may tell of
- * several things; nor is what was denied outright doubted.
+ * Whether what was read from a phrase may stand: not where the clauses it stands in far more probably tell of something else, for
+ * a word has many meanings. What other phrases read there does not count against it, since a clause may tell of several things; nor
+ * is what was denied outright doubted.
  *
  * @param said what all phrases of the sentence were read as
  */
@@ -20,11 +20,10 @@ export function isProbable(
   clauses: readonly ToldClause[],
 ): boolean {
   if (finding.absent) return true;
-  const answered = new Set(said.map(({ check }) => check));
   return standsIn(tokens, clauses).some(({ outcomes }) => {
     const share = outcomes.find(({ meaning }) => isOf(meaning, finding))?.share ?? 0;
-    const other = outcomes.find(({ meaning }) => !answered.has(meaning.check.id))?.share ?? 0;
-    return share > 0 && (share >= other || other < leastAgainst);
+    const other = outcomes.find(({ meaning }) => !said.some((one) => isOf(meaning, one)));
+    return share > 0 && share >= leastOfOther * (other?.share ?? 0);
   });
 }
 
