@@ -98,12 +98,13 @@ export function readFindings(text: string, reader: Reader, instrument: string | 
       return { match, meant };
     });
     const said = read.flatMap(({ meant }) => meant);
-    for (const { match, meant } of read) {
+    const standing = read.flatMap(({ match, meant }) => {
       const probable = meant.filter((finding) => isProbable(finding, match, said, told));
-      if (probable.length === 0 && readsAlone(match, used, told))
+      if (meant.length === 0 || (probable.length === 0 && readsAlone(match, used, told)))
         for (const token of match.tokens) used.delete(token);
-      findings.push(...probable.filter((finding) => !isVoid(finding, said, reader)));
-    }
+      return probable;
+    });
+    findings.push(...standing.filter((finding) => !isVoid(finding, standing, reader)));
     for (const sound of readSound(sentence, mentions, scopes, used, reader, instrument, text)) {
       findings.push(...sound.findings);
       for (const token of sound.tokens) used.add(token);

@@ -5,7 +5,7 @@ import type { SourcedFinding } from "../understand/understandProblem";
 
 /**
  * The problem's words, of the free text and of the evidence, without those that say that something is sound: "no dents" tells
- * of no dent.
+ * of no dent. What is only guessed to be sound keeps its words.
  *
  * @param observed the free text without what somebody only believes
  */
