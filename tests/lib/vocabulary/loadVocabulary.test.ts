@@ -36,6 +36,25 @@ function load(files: Readonly<Record<string, string | undefined>>) {
 }
 
 describe("a vocabulary", () => {
+  it("leaves a saying out whose words do not stand in it, and of another only what names nothing", () => {
+    const { vocabulary, lines } = load({
+      "sayings/some.yaml": `- says: drags since monday
+  instrument: cornet
+  means: [{ check: travel, outcome: drags, words: drags }]
+  also: [travel slow]
+- says: runs free
+  instrument: cornet
+  means: [{ check: travel, outcome: free, words: runs well }]
+`,
+    });
+    expect(vocabulary.sayings.map(({ says, means, also }) => [says, means.length, also])).toEqual([
+      ["drags since monday", 1, []],
+    ]);
+    expect(lines).toHaveLength(2);
+    expect(lines.join("\n")).toMatch(/sayings\/some\.yaml.*runs well/);
+    expect(lines.join("\n")).toMatch(/drags since monday.*slow/);
+  });
+
   it("is read from its files, a kind that has none yet being empty", () => {
     const { vocabulary, lines } = load({});
     expect(lines).toEqual([]);
