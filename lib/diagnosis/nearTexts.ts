@@ -6,8 +6,13 @@ export type ToldText = Readonly<{ topic: string; terms: ReadonlySet<string> }>;
 /** A term's texts with what it counts in each, and how telling it is. */
 type Postings = Readonly<{ texts: Int32Array; weights: Float64Array; idf: number }>;
 
-/** How sharply closeness counts: a text as good as the same weighs e to this against one with nothing in common. Chosen: see tests/reference/phrases. */
+/**
+ * How sharply closeness counts: a text as good as the same weighs e to this against one with nothing in common. Chosen: see
+ * tests/reference/phrases; what is learned of weights makes up for another one.
+ */
 const sharpness = 8;
+/** What a text with nothing in common weighs. */
+const far = Math.exp(-sharpness);
 
 /**
  * Tells what a text is about by the texts that are close to it: the density of each topic's texts around it, where closeness
@@ -28,6 +33,9 @@ export class NearTexts {
   /** How many texts each topic has. */
   readonly #sizes: Float64Array;
   readonly #rarest: number;
+  /** Room for `weigh` to work in: the cosine by the text's number, all 0 between questions, and the numbers that are not. */
+  readonly #cosines: Float64Array;
+  readonly #close: Int32Array;
   readonly #slips = new Map<string, string | undefined>();
 
   /** Learns the texts; those of a topic that is not among the topics are passed over. */
@@ -38,6 +46,8 @@ export class NearTexts {
     this.#rarest = Math.log(1 + texts.length);
     this.#sizes = new Float64Array(topics.length);
     this.#rowOfText = new Int32Array(texts.length);
+    this.#cosines = new Float64Array(texts.length);
+    this.#close = new Int32Array(texts.length);
     const textsOf = new Map<string, number[]>();
     for (const [number, { topic, terms }] of texts.entries()) {
       const row = this.#rowOf.get(topic) ?? 0;
@@ -80,14 +90,14 @@ export class NearTexts {
    * that is not possible or has no texts
    */
   weigh(text: Iterable<string>, possible: (topic: string) => boolean): Float64Array {
-    const far = Math.exp(-sharpness);
     const sums = this.#sizes.map((size) => size * far);
-    const { numbers, cosines } = this.#closeTo(text);
-    for (let at = 0; at < numbers.length; at++) {
-      const number = numbers[at] ?? 0;
+    const count = this.#findClose(text);
+    for (let at = 0; at < count; at++) {
+      const number = this.#close[at] ?? 0;
+      const cosine = this.#cosines[number] ?? 0;
+      this.#cosines[number] = 0;
       const row = this.#rowOfText[number] ?? -1;
-      if (row < 0) continue;
-      sums[row] = (sums[row] ?? 0) + Math.exp(sharpness * ((cosines[number] ?? 0) - 1)) - far;
+      if (row >= 0) sums[row] = (sums[row] ?? 0) + Math.exp(sharpness * (cosine - 1)) - far;
     }
     const open = this.topics.map((topic, row) => (this.#sizes[row] ?? 0) > 0 && possible(topic));
     let [sum, size] = [0, 0];
@@ -96,18 +106,15 @@ export class NearTexts {
       sum += sums[row] ?? 0;
       size += this.#sizes[row] ?? 0;
     }
-    return sums.map((own, row) =>
-      open[row] ? Math.log(own / (this.#sizes[row] ?? 1)) - Math.log(sum / size) : 0,
-    );
+    const mean = Math.log(sum / size);
+    return sums.map((own, row) => (open[row] ? Math.log(own / (this.#sizes[row] ?? 1)) - mean : 0));
   }
 
-  /** The numbers of the texts that have a term in common with this one, and by number the cosine. */
-  #closeTo(text: Iterable<string>): Readonly<{ numbers: Int32Array; cosines: Float64Array }> {
+  /** Writes the numbers of the texts that have a term in common with this one into `#close`, their cosines into `#cosines`, and tells how many there are. */
+  #findClose(text: Iterable<string>): number {
     const terms = new Set([...text].map((term) => this.#readingOf(term) ?? term));
     const known = [...terms].map((term) => this.#terms.get(term));
     const length = Math.hypot(...known.map((postings) => postings?.idf ?? this.#rarest));
-    const cosines = new Float64Array(this.#rowOfText.length);
-    const numbers = new Int32Array(this.#rowOfText.length);
     let count = 0;
     for (const postings of known) {
       if (!postings) continue;
@@ -115,12 +122,12 @@ export class NearTexts {
       const own = idf / length;
       for (let at = 0; at < texts.length; at++) {
         const number = texts[at] ?? 0;
-        const before = cosines[number] ?? 0;
-        if (before === 0) numbers[count++] = number;
-        cosines[number] = before + (weights[at] ?? 0) * own;
+        const before = this.#cosines[number] ?? 0;
+        if (before === 0) this.#close[count++] = number;
+        this.#cosines[number] = before + (weights[at] ?? 0) * own;
       }
     }
-    return { numbers: numbers.subarray(0, count), cosines };
+    return count;
   }
 
   #readingOf(term: string): string | undefined {
