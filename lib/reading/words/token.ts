@@ -37,26 +37,28 @@ export function splitTokens(text: string, words: PreparedWords): Token[] {
     last = end;
     const spoken = words.shortForms.get(match[0].toLowerCase()) ?? match[0];
     for (const [index, part] of spoken.split(" ").entries()) {
-      tokens.push(token(part, start, end, index === 0 ? breakBefore : "none", words));
+      const { term, filler, place } = words.meaningOf(part);
+      tokens.push({
+        text: part,
+        term,
+        start,
+        end,
+        breakBefore: index === 0 ? breakBefore : "none",
+        filler,
+        ...(place === undefined ? {} : { place }),
+      });
     }
   }
-  return markMeasures(tokens, words);
+  return /\d/.test(text) ? markMeasures(tokens, words) : tokens;
 }
 
-/**
- * Tells the terms of a text without its fillers, in order: those of `splitTokens`, several times as fast where the text has
- * no numbers. Without them a word's term rests on the word alone, and is remembered with it.
- */
-export function tellingTerms(text: string, words: PreparedWords): string[] {
-  if (!/\d/.test(text)) {
-    const told = (text.match(patternFor(text, words)) ?? []).map(words.termsOfWord);
-    if (told.every((terms) => terms !== null)) return told.flat();
-  }
-  return splitTokens(text, words).flatMap(({ term, filler }) => (filler ? [] : [term]));
-}
+/** The terms of a text without its fillers, in order. */
+export const tellingTerms = (text: string, words: PreparedWords): string[] =>
+  splitTokens(text, words).flatMap(({ term, filler }) => (filler ? [] : [term]));
 
 /** Nearly no text has a short form of several words: where it has none, looking for them at every letter is spared. */
-function patternFor(text: string, { pattern, wordPattern, writtenForms }: PreparedWords): RegExp {
+function patternFor(text: string, { pattern, wordPattern, writtenForms, marks }: PreparedWords): RegExp {
+  if (!marks.test(text)) return wordPattern;
   const folded = foldCase(text);
   return writtenForms.some((form) => folded.includes(form)) ? pattern : wordPattern;
 }
@@ -64,24 +66,19 @@ function patternFor(text: string, { pattern, wordPattern, writtenForms }: Prepar
 /** Makes letters the same that a pattern takes for the same whatever their case; some that it does not, too. */
 const foldCase = (text: string) => text.toUpperCase().toLowerCase();
 
-function token(
+/** What a word says wherever it stands. */
+type WordMeaning = Pick<Token, "term" | "filler" | "place">;
+
+function meaningOf(
   text: string,
-  start: number,
-  end: number,
-  breakBefore: Token["breakBefore"],
-  words: PreparedWords,
-): Token {
+  { places, fillers }: Pick<PreparedWords, "places" | "fillers">,
+): WordMeaning {
   const plain = text.toLowerCase().replace(/['’]/g, "");
   const place =
-    words.places.get(plain) ??
-    (/^\d{1,2}(st|nd|rd|th)?$/.test(plain) ? Number.parseInt(plain, 10) : undefined);
+    places.get(plain) ?? (/^\d{1,2}(st|nd|rd|th)?$/.test(plain) ? Number.parseInt(plain, 10) : undefined);
   return {
-    text,
     term: /^\d/.test(plain) || plain.startsWith(".") ? plain : toTerm(plain),
-    start,
-    end,
-    breakBefore,
-    filler: words.fillers.has(plain),
+    filler: fillers.has(plain),
     ...(place === undefined || place === 0 ? {} : { place }),
   };
 }
@@ -100,6 +97,7 @@ function markMeasures(tokens: readonly Token[], words: PreparedWords): Token[] {
 }
 
 function breakIn(gap: string): Token["breakBefore"] {
+  if (gap === " ") return "none";
   if (/[.;!?\n\r]/.test(gap)) return "sentence";
   return /[,:()]|\s[-–—]+\s|—/.test(gap) ? "clause" : "none";
 }
@@ -120,8 +118,9 @@ export type PreparedWords = Readonly<{
   wordPattern: RegExp;
   /** The short forms that are no single words, in `foldCase`. */
   writtenForms: readonly string[];
-  /** The terms, fillers left out, that a word stands for; null where one of them is a number, which its neighbours bear on. */
-  termsOfWord: (word: string) => readonly string[] | null;
+  /** What stands in some of these and is no letter. */
+  marks: RegExp;
+  meaningOf: (word: string) => WordMeaning;
 }>;
 
 /** Makes the small words ready: lower case, no apostrophes. */
@@ -135,12 +134,11 @@ export function prepareWords(words: ReadingWords): PreparedWords {
     pattern: new RegExp([...written, tokenPattern.source].join("|"), "giu"),
     wordPattern: new RegExp(tokenPattern.source, "giu"),
     writtenForms: forms.map(foldCase),
-    termsOfWord: rememberWords((word) => {
-      const parts = (prepared.shortForms.get(word.toLowerCase()) ?? word).split(" ");
-      if (parts.some((part) => numberPattern.test(part))) return null;
-      const tokens = parts.map((part) => token(part, 0, 0, "none", prepared));
-      return tokens.flatMap(({ term, filler }) => (filler ? [] : [term]));
-    }),
+    marks: new RegExp(
+      `[${[...new Set(forms.join("").replace(/\p{L}/gu, ""))].map((mark) => `\\u{${mark.codePointAt(0)?.toString(16)}}`).join("")}]`,
+      "u",
+    ),
+    meaningOf: rememberWords((word) => meaningOf(word, prepared)),
     fillers: new Set(words.fillers.map(plain)),
     denials: new Set(
       words.deniesWhatFollows.filter((phrase) => !phrase.includes(" ")).map((word) => toTerm(plain(word))),
