@@ -27,7 +27,7 @@ export function benchBuildIndexes(
     },
     "words of all cases": () => buildTextIndex(cases, vocabulary),
     "cause and word models": () => {
-      const spoken = wordModelOf(vocabulary, model, reader.words);
+      const spoken = wordModelOf(vocabulary, model, reader);
       for (const kase of cases) teachCase({ vocabulary, model, spoken, reader }, kase);
     },
   };

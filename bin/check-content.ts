@@ -8,7 +8,8 @@ import { openContent } from "./openContent";
 
 // Every file is looked at anew: what an earlier start remembers is not what is to be checked.
 const { casebook, bench, folders, problems } = openContent({ ...process.env, BENCHLORE_CACHE: "none" });
-const { instruments, checks, causes, repairs, cautions, sayings } = bench.vocabulary;
+const { instruments, checks, causes, repairs, cautions, sayings, causeNotes } = bench.vocabulary;
+const notes = [...causeNotes.values()].reduce((sum, { length }) => sum + length, 0);
 const isFit = (id: string) => {
   const kase = casebook.cases.get(id);
   return kase !== undefined && isFitForStudy(kase);
@@ -28,7 +29,7 @@ const all = [...problems, ...lessons.problems, ...learners.problems];
 for (const problem of all) process.stdout.write(`${formatProblem(problem)}\n`);
 process.stderr.write(
   `${casebook.cases.size} cases, ${instruments.size} instruments, ${checks.size} checks, ${causes.size} causes, ` +
-    `${repairs.size} repairs, ${cautions.size} cautions, ${sayings.length} sayings, ${lessons.entries.length} lessons, ` +
+    `${repairs.size} repairs, ${cautions.size} cautions, ${sayings.length} sayings, ${notes} notes, ${lessons.entries.length} lessons, ` +
     `${learners.entries.length} learners; ${all.length} problems\n`,
 );
 process.exitCode = all.length > 0 ? 1 : 0;

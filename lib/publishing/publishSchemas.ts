@@ -4,6 +4,7 @@ import { learnerFieldsSchema } from "../casebook/learners/learnerFile";
 import { lessonFieldsSchema } from "../casebook/lessons/lessonFile";
 import { shopSettingsSchema } from "../casebook/settings/shopSettings";
 import { causeSchema } from "../vocabulary/cause";
+import { causeNotesSchema } from "../vocabulary/causeNotes";
 import { cautionSchema } from "../vocabulary/caution";
 import { checkSchema } from "../vocabulary/check";
 import { instrumentSchema } from "../vocabulary/instrument";
@@ -47,6 +48,7 @@ export function publishSchemas(vocabulary: Vocabulary): ReadonlyMap<string, obje
     ["repairs", list(repairSchema)],
     ["cautions", list(cautionSchema)],
     ["sayings", list(sayingSchema)],
+    ["notes", list(causeNotesSchema)],
     ["reading", publish(readingWordsSchema)],
     ["weights", publish(opinionWeightsSchema)],
     ["readingWeights", publish(readingWeightsSchema)],

@@ -5,7 +5,7 @@ import { learnSpokenChecks } from "./clauses/spokenChecks";
 import { learnSpokenOutcomes, type SpokenOutcomes } from "./clauses/spokenOutcomes";
 import { buildPhraseIndex, type PhraseIndex } from "./phrases/phraseIndex";
 import { buildSequences, type Sequences } from "./words/sequences";
-import { type PreparedWords, prepareWords, splitTokens } from "./words/token";
+import { type PreparedWords, prepareWords, splitTokens, tellingTerms } from "./words/token";
 import { buildTurns, type Turns } from "./words/turns";
 
 /** Everything that reading shop language needs, built once from the vocabulary. */
@@ -21,12 +21,22 @@ export type Reader = Readonly<{
   /** The words by which each check is called. */
   spokenChecks: WordModel;
   turns: Turns;
+  /** The telling terms of each note on a cause, by the cause's id. */
+  causeNotes: CauseNoteTerms;
 }>;
+
+type CauseNoteTerms = ReadonlyMap<string, readonly (readonly string[])[]>;
 
 /** Builds the reader: phrase indexes over the vocabulary's labels and synonyms, and the small words. */
 export function buildReader(vocabulary: Vocabulary): Reader {
   const words = prepareWords(vocabulary.words);
-  const lexicon = lexiconOf(vocabulary, words);
+  const causeNotes = new Map(
+    [...vocabulary.causeNotes].map(([cause, notes]) => [
+      cause,
+      notes.map((note) => tellingTerms(note, words)),
+    ]),
+  );
+  const lexicon = lexiconOf(vocabulary, causeNotes, words);
   const named = (entries: Iterable<Readonly<{ id: string; label: string; synonyms: readonly string[] }>>) =>
     buildPhraseIndex(
       [...entries].flatMap(({ id, label, synonyms }) =>
@@ -46,6 +56,7 @@ export function buildReader(vocabulary: Vocabulary): Reader {
     spoken: learnSpokenOutcomes(vocabulary, words),
     spokenChecks: learnSpokenChecks(vocabulary, words),
     turns: buildTurns(vocabulary.words, words),
+    causeNotes,
   };
 }
 
@@ -72,6 +83,7 @@ const notesOfWord = 2;
 /** The words that are right as they stand: those of the handbook's prose, of its names, and those that several notes have. */
 function lexiconOf(
   { checks, causes, repairs, parts, instruments }: Vocabulary,
+  causeNotes: CauseNoteTerms,
   words: PreparedWords,
 ): Set<string> {
   const termsOf = (text: string) => splitTokens(text, words).map(({ term }) => term);
@@ -81,13 +93,10 @@ function lexiconOf(
     ...[...repairs.values()].flatMap(({ label, how, goesWrong }) => [label, how, ...goesWrong]),
     ...[...parts.values(), ...instruments.values()].flatMap(({ label, synonyms }) => [label, ...synonyms]),
   ];
-  const notes = [
-    ...[...checks.values()].flatMap(({ outcomes }) => outcomes.flatMap(({ toldAs }) => toldAs)),
-    ...[...causes.values()].flatMap(({ toldAs }) => toldAs),
-  ];
+  const ofChecks = [...checks.values()].flatMap(({ outcomes }) => outcomes.flatMap(({ toldAs }) => toldAs));
   const counts = new Map<string, number>();
-  for (const note of notes)
-    for (const term of new Set(termsOf(note))) counts.set(term, (counts.get(term) ?? 0) + 1);
+  for (const note of [...ofChecks.map(termsOf), ...[...causeNotes.values()].flat()])
+    for (const term of new Set(note)) counts.set(term, (counts.get(term) ?? 0) + 1);
   const common = [...counts].filter(([, count]) => count >= notesOfWord).map(([term]) => term);
   return new Set([...prose.flatMap(termsOf), ...common]);
 }

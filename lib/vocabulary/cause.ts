@@ -19,8 +19,6 @@ export const causeSchema = z.strictObject({
   families: z.array(idOf("instruments")).min(1),
   parts: z.array(idOf("parts")).min(1),
   howCommon: commonnessSchema,
-  /** How it comes in: a few notes as a tired technician would type them, each telling enough to think of this cause. */
-  toldAs: z.array(z.string().trim().min(20).max(300)).default([]),
   comesAbout: proseSchema,
   prove: proseSchema,
   findings: tellTalesSchema,

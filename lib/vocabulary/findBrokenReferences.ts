@@ -24,7 +24,7 @@ export function findBrokenReferences(vocabulary: Vocabulary): ContentProblem[] {
       }
     },
   });
-  const { instruments, parts, checks, causes, repairs, cautions, sayings } = vocabulary;
+  const { instruments, parts, checks, causes, repairs, cautions, sayings, causeNotes } = vocabulary;
 
   for (const instrument of instruments.values()) {
     at(`instruments/${instrument.id}`).known("places", Object.keys(instrument.places), parts, "part");
@@ -87,6 +87,7 @@ export function findBrokenReferences(vocabulary: Vocabulary): ContentProblem[] {
       if (check) entry.known(`proof.${id}`, [outcome], outcomesOf(check), "outcome of this check");
     }
   }
+  for (const cause of causeNotes.keys()) at(`notes of ${cause}`).known("cause", [cause], causes, "cause");
   for (const { says, instrument, means, also } of sayings) {
     const entry = at(`sayings "${says}"`);
     entry.known("instrument", [instrument], instruments, "instrument");

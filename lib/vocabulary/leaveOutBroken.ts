@@ -19,7 +19,7 @@ const each = <Entry>(entries: ReadonlyMap<string, Entry>, mend: (entry: Entry) =
  * would have said. So one slip of the pen stops nobody's work; `findBrokenReferences` tells of it.
  */
 export function leaveOutBroken(vocabulary: Vocabulary): Vocabulary {
-  const { instruments, parts, checks, causes, repairs, cautions, sayings } = vocabulary;
+  const { instruments, parts, checks, causes, repairs, cautions, sayings, causeNotes } = vocabulary;
   const outcomesOf = (check: string): Known => new Set(checks.get(check)?.outcomes.map(({ id }) => id) ?? []);
   const isFinding = ({ check, outcome }: Readonly<{ check: string; outcome: string }>) =>
     outcomesOf(check).has(outcome);
@@ -68,6 +68,7 @@ export function leaveOutBroken(vocabulary: Vocabulary): Vocabulary {
       checkFirst: one.checkFirst.filter(({ check }) => checks.has(check)),
       proof: one.proof.filter(isFinding),
     })),
+    causeNotes: new Map([...causeNotes].filter(([cause]) => causes.has(cause))),
     sayings: sayings
       .filter(({ instrument }) => instruments.has(instrument))
       .map((one) => ({

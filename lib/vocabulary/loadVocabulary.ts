@@ -6,6 +6,7 @@ import { explainIssues } from "../document/explainIssues";
 import { readYaml } from "../document/readYaml";
 import { buildTaxonomy, IMPLICIT_ROOT } from "../similarity/taxonomy";
 import { type Cause, causeSchema } from "./cause";
+import { type CauseNotes, causeNotesSchema } from "./causeNotes";
 import { type Caution, cautionSchema } from "./caution";
 import { type Check, checkSchema } from "./check";
 import { findBrokenReferences } from "./findBrokenReferences";
@@ -24,11 +25,11 @@ import type { Vocabulary } from "./vocabulary";
 export type VocabularyReading = Readonly<{ vocabulary: Vocabulary; problems: readonly ContentProblem[] }>;
 
 /** The folders of the vocabulary whose YAML files are lists of entries. */
-export const entryFolders = ["checks", "causes", "repairs", "sayings"] as const;
+export const entryFolders = ["checks", "causes", "repairs", "sayings", "notes"] as const;
 
 /**
  * Loads the vocabulary from its folder: `instruments.yaml`, `parts.yaml`, `cautions.yaml`, `reading.yaml`, `weights.yaml` and
- * `readingWeights.yaml` where there are such, and every YAML file under `checks/`, `causes/`, `repairs/` and `sayings/`. Each of
+ * `readingWeights.yaml` where there are such, and every YAML file under `checks/`, `causes/`, `repairs/`, `sayings/` and `notes/`. Each of
  * these is a list of entries, each entry checked on its own.
  *
  * @param folder the vocabulary folder
@@ -52,6 +53,10 @@ export function loadVocabulary(folder: string): VocabularyReading {
     }
     return found;
   };
+  const unnamed = <Entry>(place: string, schema: z.ZodType<Entry>) =>
+    yamlFiles(folder, place).flatMap((file) =>
+      readEntries(folder, file, schema, problems).map(({ entry }) => entry),
+    );
   const inTree = <Entry extends { id: string; parent?: string }>(file: string, schema: z.ZodType<Entry>) =>
     rootUnplaced(entries<Entry>(file, schema), file, problems);
   const learned = <Weights>(file: string, schema: z.ZodType<Weights>) =>
@@ -66,9 +71,8 @@ export function loadVocabulary(folder: string): VocabularyReading {
     repairs: entries<Repair>("repairs", repairSchema),
     cautions: entries<Caution>("cautions.yaml", cautionSchema),
     words: readWhole(folder, "reading.yaml", readingWordsSchema, problems),
-    sayings: yamlFiles(folder, "sayings").flatMap((file) =>
-      readEntries<Saying>(folder, file, sayingSchema, problems).map(({ entry }) => entry),
-    ),
+    sayings: unnamed<Saying>("sayings", sayingSchema),
+    causeNotes: byCause(unnamed<CauseNotes>("notes", causeNotesSchema)),
     weights: learned("weights.yaml", opinionWeightsSchema),
     readingWeights: learned("readingWeights.yaml", readingWeightsSchema),
     instrumentTree: treeOf(instruments),
@@ -76,6 +80,13 @@ export function loadVocabulary(folder: string): VocabularyReading {
   };
   problems.push(...findBrokenReferences(vocabulary));
   return { vocabulary: leaveOutBroken(vocabulary), problems };
+}
+
+/** All notes of each cause, in the order of the files. */
+function byCause(entries: readonly CauseNotes[]): Map<string, string[]> {
+  const notesOf = new Map<string, string[]>();
+  for (const { cause, notes } of entries) notesOf.set(cause, [...(notesOf.get(cause) ?? []), ...notes]);
+  return notesOf;
 }
 
 /** The tree of some entries; of none it is a bare root. */

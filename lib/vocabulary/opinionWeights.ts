@@ -19,11 +19,9 @@ export const opinionWeightsSchema = z.strictObject({
   clauses: weightSchema.default(0.5),
   /** The causes of like cases. */
   likeCases: weightSchema.default(0.1),
-  /** The words of the free text, each by itself. */
-  words: weightSchema.default(0.3),
-  /** Pairs of words that stand side by side there. */
-  pairs: weightSchema.default(0.1),
-  /** The words of the evidence. */
-  wordsOfEvidence: weightSchema.default(0.2),
+  /** The words of the whole problem, as they go with what was ever told of a cause. */
+  words: weightSchema.default(1),
+  /** The same of the pairs of words that stand side by side. */
+  pairs: weightSchema.default(1),
 });
 export type OpinionWeights = z.infer<typeof opinionWeightsSchema>;

@@ -21,6 +21,8 @@ export type Vocabulary = Readonly<{
   words: ReadingWords;
   /** Notes with what they mean, from which reading is learned. */
   sayings: readonly Saying[];
+  /** Whole notes by the id of the cause that was behind them. */
+  causeNotes: ReadonlyMap<string, readonly string[]>;
   weights: OpinionWeights;
   readingWeights: ReadingWeights;
   instrumentTree: Taxonomy;

@@ -61,7 +61,7 @@ export function buildBench(
     cases: partOf(casebook.cases, isFinishedCase),
     open: partOf(casebook.cases, (id) => !isFinishedCase(id)),
     reader,
-    pairs: pairModelOf(vocabulary, learned.model.causes, reader.words),
+    pairs: pairModelOf(vocabulary, learned.model.causes, reader),
     text,
     rowTexts,
   };

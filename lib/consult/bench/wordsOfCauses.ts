@@ -3,7 +3,8 @@ import { isRepairStep } from "../../casebook/step";
 import type { CauseModel } from "../../diagnosis/causeModel";
 import { frequencyOf } from "../../diagnosis/frequencyWords";
 import { WordModel } from "../../diagnosis/wordModel";
-import type { PreparedWords } from "../../reading/words/token";
+import type { Reader } from "../../reading/reader";
+import { type PreparedWords, tellingTerms } from "../../reading/words/token";
 import type { Cause } from "../../vocabulary/cause";
 import type { Vocabulary } from "../../vocabulary/vocabulary";
 import { causeShares } from "../causes/causeShares";
@@ -14,7 +15,7 @@ import { pairsOf } from "./pairsOf";
 const weightOf = {
   label: 3,
   synonym: 1.5,
-  toldAs: 2,
+  handbookNote: 2,
   comesAbout: 1,
   prove: 1.5,
   tellTale: 2,
@@ -26,27 +27,34 @@ const weightOf = {
 /** An outcome is told of as a cause's own when the cause shows it at least so often, and so much more than others do. Chosen. */
 const telling = { often: 0.4, logOdds: 0.5 } as const;
 
+/** What the words of the handbook are learned from: its texts cut into terms. */
+type Reading = Pick<Reader, "words" | "causeNotes">;
+
 /**
- * Builds the model of the words by which each cause is told, from the handbook alone: its names, its prose, and the ways
- * of saying the findings that tell for it.
+ * Builds the model of the words by which each cause is told, from the handbook alone: its names, its prose, the notes on it,
+ * and the ways of saying the findings that tell for it.
  *
  * @param model the handbook's model, before any case
  */
-export function wordModelOf(vocabulary: Vocabulary, model: CauseModel, words: PreparedWords): WordModel {
+export function wordModelOf(
+  vocabulary: Vocabulary,
+  model: CauseModel,
+  { words, causeNotes }: Reading,
+): WordModel {
   const spoken = new WordModel(model.causes);
   for (const [row, id] of model.causes.entries()) {
     const cause = vocabulary.causes.get(id);
     if (!cause) continue;
-    const { label, synonyms, toldAs, comesAbout, prove } = cause;
+    const { label, synonyms, comesAbout, prove } = cause;
     const entry = [
       [label, weightOf.label] as const,
       ...synonyms.map((synonym) => [synonym, weightOf.synonym] as const),
-      ...toldAs.map((told) => [told, weightOf.toldAs] as const),
       [comesAbout, weightOf.comesAbout] as const,
       [prove, weightOf.prove] as const,
       ...tellTalePhrases(cause, row, vocabulary, model),
     ];
     spoken.learn(id, countTerms(entry, words));
+    for (const terms of causeNotes.get(id) ?? []) spoken.learn(id, weighed(terms, weightOf.handbookNote));
   }
   return spoken;
 }
@@ -60,37 +68,38 @@ export function wordModelOf(vocabulary: Vocabulary, model: CauseModel, words: Pr
 export function pairModelOf(
   { causes: entries }: Vocabulary,
   causes: readonly string[],
-  words: PreparedWords,
+  { words, causeNotes }: Reading,
 ): WordModel {
-  const spoken = new WordModel(causes);
-  for (const { id, label, synonyms, toldAs, comesAbout, prove } of entries.values()) {
-    for (const text of [label, ...synonyms, ...toldAs, comesAbout, prove]) {
-      spoken.learn(id, countPairs(text, words));
-    }
+  const told = new WordModel(causes);
+  for (const { id, label, synonyms, comesAbout, prove } of entries.values()) {
+    const names = [label, ...synonyms, comesAbout, prove].map((text) => tellingTerms(text, words));
+    for (const terms of [...names, ...(causeNotes.get(id) ?? [])])
+      told.learn(id, weighed(pairsOf(terms), weightOf.pair));
   }
-  return spoken;
+  return told;
 }
 
 /**
- * Teaches one of the handbook's notes on how a cause comes in, or with `sign` -1 takes it back, so that it can be asked about
- * as if nobody had written it.
+ * Teaches one of the handbook's notes on a cause, or with `sign` -1 takes it back, so that it can be asked about as if nobody
+ * had written it.
  */
 export function learnNote(
-  {
-    spoken,
-    pairs,
-    reader,
-  }: Readonly<{ spoken: WordModel; pairs: WordModel; reader: Readonly<{ words: PreparedWords }> }>,
+  { spoken, pairs, reader }: Readonly<{ spoken: WordModel; pairs: WordModel; reader: Pick<Reader, "words"> }>,
   cause: string,
   note: string,
   sign: 1 | -1,
 ): void {
-  spoken.learn(cause, countTerms([[note, weightOf.toldAs]], reader.words), sign);
-  pairs.learn(cause, countPairs(note, reader.words), sign);
+  const terms = tellingTerms(note, reader.words);
+  spoken.learn(cause, weighed(terms, weightOf.handbookNote), sign);
+  pairs.learn(cause, weighed(pairsOf(terms), weightOf.pair), sign);
 }
 
-const countPairs = (text: string, words: PreparedWords) =>
-  new Map([...pairsOf(text, words)].map((pair) => [pair, weightOf.pair]));
+/** How much each term counts by how often it is there. */
+function weighed(terms: Iterable<string>, weight: number): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const term of terms) counts.set(term, (counts.get(term) ?? 0) + weight);
+  return counts;
+}
 
 /** The ways of saying each telling finding, the more telling the more; many synonyms share what one would count. */
 function tellTalePhrases(

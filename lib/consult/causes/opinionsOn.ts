@@ -1,9 +1,9 @@
 import { type FindingEvidence, findingEvidence } from "../../diagnosis/findingEvidence";
 import { weighCauses } from "../../diagnosis/posterior";
 import { voteOfCases } from "../../diagnosis/voteOfCases";
+import { tellingTerms } from "../../reading/words/token";
 import { appliesTo } from "../../vocabulary/appliesTo";
 import type { Bench } from "../bench/bench";
-import { countTerms } from "../bench/countTerms";
 import { pairsOf } from "../bench/pairsOf";
 import type { Finding } from "../finding";
 import type { Problem } from "../problem";
@@ -12,7 +12,6 @@ import type { SourcedFinding, Understanding } from "../understand/understandProb
 import { causeShares } from "./causeShares";
 import { clauseEvidence } from "./clauseEvidence";
 import { guessedEvidence } from "./guessedEvidence";
-import { wordsOfTrouble } from "./wordsOfTrouble";
 
 /** A finding as it is weighed, with where it came from. */
 export type KeyedFinding = Finding & Partial<Pick<SourcedFinding, "shown" | "how">>;
@@ -30,7 +29,6 @@ export type Opinions = Readonly<{
   pairs: Float64Array;
   /** The more was set down as evidence, the less the free text counts: then it tells the complaint rather than what was found. */
   clauses: Float64Array;
-  wordsOfEvidence: Float64Array;
   /** Share of the problem's words that no cause was ever told with, 0..1. */
   strange: number;
 }>;
@@ -42,7 +40,7 @@ const leastVote = 1e-6;
 export function opinionsOn(
   bench: Bench,
   problem: Problem,
-  { instrument, findings, guessed, observed, told: clauses }: Understanding,
+  { instrument, guessed, observed, told: clauses }: Understanding,
   keyed: ReadonlyMap<string, KeyedFinding>,
   retrieved: readonly RetrievedLike[],
 ): Opinions {
@@ -51,10 +49,8 @@ export function opinionsOn(
   const possible = (id: string) =>
     !outside && appliesTo(vocabulary, vocabulary.causes.get(id)?.families ?? [], instrument);
   const prior = weighCauses(model, new Map(), { possible }).causes;
-  const { says, told } = wordsOfTrouble(observed, problem.evidence, findings, bench);
-  const [wordsSaid, wordsTold] = [says, told].map((text) => [
-    ...countTerms([[text, 1]], reader.words).keys(),
-  ]);
+  const whole = [observed, ...problem.evidence.map(({ check, found }) => `${check}: ${found}`)].join(". ");
+  const words = tellingTerms(whole, reader.words).map((term) => spoken.mend(term));
   const votes = retrieved.map(({ case: { causes }, similarity }) => ({
     similarity,
     causes: causeShares(causes),
@@ -71,10 +67,9 @@ export function opinionsOn(
     readFromEvidence: guessedEvidence(bench, guessed, keyed),
     readFromText: evidenceOf(({ how, shown }) => how === "phrase" && shown?.source === "says"),
     likeCases: voteOfCases(model.causes, prior, votes).map((vote) => Math.log(Math.max(vote, leastVote))),
-    words: spoken.weigh(wordsSaid ?? [], possible).logs,
+    words: spoken.affinity(words),
     clauses: clauseEvidence(bench, clauses).map((log) => log / (1 + problem.evidence.length)),
-    pairs: pairs.weigh(pairsOf(says, reader.words), possible).logs,
-    wordsOfEvidence: spoken.weigh(wordsTold ?? [], possible).logs,
-    strange: spoken.strangeShare([...(wordsSaid ?? []), ...(wordsTold ?? [])], possible),
+    pairs: pairs.affinity(pairsOf(words)),
+    strange: spoken.strangeShare(words, possible),
   };
 }

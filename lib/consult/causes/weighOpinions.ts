@@ -47,7 +47,6 @@ export function weighOpinions(
       { logs: opinions.likeCases, weight: weights.likeCases },
       { logs: opinions.words, weight: weights.words },
       { logs: opinions.pairs, weight: weights.pairs },
-      { logs: opinions.wordsOfEvidence, weight: weights.wordsOfEvidence },
     ],
   );
   return findingCount > 0 || isOutside ? pooled : leaveRoom(pooled, strange);

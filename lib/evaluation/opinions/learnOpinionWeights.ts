@@ -79,7 +79,6 @@ const sources = [
   "words",
   "pairs",
   "clauses",
-  "wordsOfEvidence",
 ] as const;
 
 /** A sample as the pool wants it: the sources' logarithms over all causes. */

@@ -38,6 +38,41 @@ describe("WordModel", () => {
     expect(model.weigh([], anything).strange).toBe(1);
   });
 
+  it("tells how much of a text each cause has: worked by hand", () => {
+    // Of 7 words told "crust" is 2, every other 1; dent has three of the others, dirt "crust" twice and two of the others.
+    const [crust, other] = [Math.log(7 / 2), Math.log(7)];
+    const [dent, dirt] = smallModel().affinity(["crust", "stairs", "toaster"]);
+    expect(dent).toBeCloseTo(other / Math.sqrt(3 * other), 12);
+    expect(dirt).toBeCloseTo((crust * Math.SQRT2) / Math.sqrt(2 * crust + 2 * other), 12);
+    expect([...smallModel().affinity(["toaster"])]).toEqual([0, 0]);
+  });
+
+  it("has the most of a text that is told as a cause is, and less than the root of what the text tells in all", () => {
+    // The sum of roots of products is largest where both are alike: Cauchy 1821.
+    const words = ["dropped", "stairs", "dent", "crust", "spit", "smell"];
+    fc.assert(
+      fc.property(fc.uniqueArray(fc.constantFrom(...words), { minLength: 1 }), (text) => {
+        const inAll = text.reduce((sum, word) => sum + (word === "crust" ? Math.log(7 / 2) : Math.log(7)), 0);
+        for (const one of smallModel().affinity(text))
+          expect(one).toBeLessThanOrEqual(Math.sqrt(inAll) + 1e-12);
+      }),
+    );
+  });
+
+  it("has the same of a text whether asked before or only after a lesson", () => {
+    const word = fc.constantFrom("dropped", "stairs", "crust", "spit", "lacquer", "rattle");
+    const said = fc.array(word, { minLength: 1, maxLength: 8 });
+    fc.assert(
+      fc.property(said, said, fc.constantFrom(1, 0.4), (text, asked, share) => {
+        const [early, late] = [smallModel(), smallModel()];
+        early.affinity(asked);
+        for (const model of [early, late]) model.learn("dirt", counts(text.join(" ")), share);
+        for (const [row, one] of early.affinity(asked).entries())
+          expect(one).toBeCloseTo(late.affinity(asked)[row] ?? 0, 9);
+      }),
+    );
+  });
+
   it("says nothing of a cause that is not possible, nor of one that it does not know", () => {
     const model = smallModel();
     model.learn("unheard", counts("stairs"));

@@ -28,6 +28,7 @@ describe("the published schemas", () => {
       "repairs",
       "cautions",
       "sayings",
+      "notes",
       "reading",
       "weights",
       "readingWeights",

@@ -218,6 +218,7 @@ export const smallVocabulary: Vocabulary = {
   repairs: byId(repairs),
   cautions: new Map(),
   sayings: [],
+  causeNotes: new Map(),
   weights: opinionWeightsSchema.parse({}),
   readingWeights: readingWeightsSchema.parse({}),
   words: readingWordsSchema.parse({

@@ -55,6 +55,31 @@ describe("a vocabulary", () => {
     expect(lines.join("\n")).toMatch(/drags since monday.*slow/);
   });
 
+  it("puts the notes on a cause together, and leaves out those on a cause that nobody knows", () => {
+    const cause = `- id: dirt
+  label: Dirt in the valve
+  group: dirt
+  families: [brass]
+  parts: [valve]
+  howCommon: common
+  comesAbout: Spit and dust settle in the bore.
+  prove: Clean it and try again.
+  findings: { travel: { drags: often } }
+`;
+    const notes = (id: string, note: string) => `- cause: ${id}\n  notes: [${note}]\n`;
+    const { vocabulary, lines } = load({
+      "parts.yaml": "- { id: valve, label: Valve, families: [brass] }\n",
+      "causes/a.yaml": cause,
+      "notes/a.yaml": notes("dirt", "drags since the beach - sand under the thumb"),
+      "notes/b.yaml":
+        notes("dirt", "scrapes and grinds after a parade") + notes("dust", "sluggish in a dry hall"),
+    });
+    expect([...vocabulary.causeNotes]).toEqual([
+      ["dirt", ["drags since the beach - sand under the thumb", "scrapes and grinds after a parade"]],
+    ]);
+    expect(lines).toEqual([expect.stringMatching(/notes of dust cause: found 'dust'/)]);
+  });
+
   it("is read from its files, a kind that has none yet being empty", () => {
     const { vocabulary, lines } = load({});
     expect(lines).toEqual([]);

@@ -21,6 +21,9 @@ import { TellTaleTable } from "../../_components/TellTaleTable";
 
 type Props = Readonly<{ params: Promise<{ id: string }> }>;
 
+/** Of the notes that tell of a cause a page shows so many. */
+const notesShown = 8;
+
 const roleWords = {
   root: "the root",
   contributing: "helped it along",
@@ -42,6 +45,7 @@ export default async function CausePage({ params }: Props) {
   const takenForIt = [...vocabulary.causes.values()].filter(({ mistakenFor }) =>
     mistakenFor.includes(cause.id),
   );
+  const notes = vocabulary.causeNotes.get(cause.id)?.slice(0, notesShown) ?? [];
   const alike = [...new Set([...cause.mistakenFor, ...takenForIt.map(({ id }) => id)])];
   return (
     <main className="page" id="main">
@@ -62,11 +66,11 @@ export default async function CausePage({ params }: Props) {
           <Section title="How to prove it">
             <p className={styles.prose}>{cause.prove}</p>
           </Section>
-          {cause.toldAs.length > 0 ? (
+          {notes.length > 0 ? (
             <Section title="How it comes in" aside="as it is typed at the bench">
               <ul className={styles.told}>
-                {cause.toldAs.map((told) => (
-                  <li key={told}>{told}</li>
+                {notes.map((note) => (
+                  <li key={note}>{note}</li>
                 ))}
               </ul>
             </Section>

@@ -21,7 +21,7 @@ export type Learned = Readonly<{
 }>;
 
 /** What learning a case needs beside it. */
-export type Teaching = Readonly<{ vocabulary: Vocabulary; reader: Pick<Reader, "words"> }>;
+export type Teaching = Readonly<{ vocabulary: Vocabulary; reader: Pick<Reader, "words" | "causeNotes"> }>;
 
 /** What the handbook says by itself, before any case. */
 export function learnHandbook({ vocabulary, reader }: Teaching): Learned {
@@ -29,7 +29,7 @@ export function learnHandbook({ vocabulary, reader }: Teaching): Learned {
   return {
     model,
     table: buildCaseTable(caseAttributes(vocabulary, model), []),
-    spoken: wordModelOf(vocabulary, model, reader.words),
+    spoken: wordModelOf(vocabulary, model, reader),
     repairs: new Map(),
   };
 }

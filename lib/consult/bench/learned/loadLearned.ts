@@ -1,9 +1,11 @@
+import { createHash } from "node:crypto";
 import type { Case } from "../../../casebook/caseFile";
 import { partOf } from "../../../casebook/lateMap";
 import type { Casebook } from "../../../casebook/loadCasebook";
 import { readSealed, writeSealed } from "../../../casebook/snapshot/sealedFile";
 import type { SnapshotPlace } from "../../../casebook/snapshot/snapshotPlace";
 import { vocabularyStamp } from "../../../casebook/snapshot/vocabularyStamp";
+import type { Vocabulary } from "../../../vocabulary/vocabulary";
 import { isFinished } from "../../record/isFinished";
 import { causeModelOf } from "../causeModelOf";
 import { type Learned, learnHandbook, type Teaching, takeBackLesson, takeInLesson } from "./learned";
@@ -36,7 +38,7 @@ export function loadLearned(
   const { hashes } = casebook;
   if (place === undefined || hashes === undefined) return learnCasebook(casebook, teaching);
   const own = { ...place, path: `${place.path}.learned` };
-  const stamp = JSON.stringify([format, vocabularyStamp(teaching.vocabulary), teaching.vocabulary.words]);
+  const stamp = JSON.stringify([format, ...whatTeaches(teaching.vocabulary)]);
   const bytes = readSealed(own.path, stamp);
   const recalled = bytes && recall(bytes, casebook, teaching, place.worthWriting);
   if (recalled) return recalled;
@@ -49,6 +51,14 @@ export function loadLearned(
     writeSealed(own, stamp, packLearned(learned, marks, told));
   }
   return learned;
+}
+
+/** Stands for all of the handbook that teaches. */
+function whatTeaches(vocabulary: Vocabulary) {
+  const notes = createHash("sha256")
+    .update(JSON.stringify([...vocabulary.causeNotes]))
+    .digest("hex");
+  return [vocabularyStamp(vocabulary), vocabulary.words, notes] as const;
 }
 
 /** Undefined where the bytes are none of that kind, tell of too many other cases, or of lessons learned otherwise. */

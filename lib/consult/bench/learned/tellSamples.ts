@@ -40,7 +40,7 @@ export function tellSamples(
 /** The words of a few of the handbook's causes. */
 function handbookWords(handbook: CauseModel, { vocabulary, reader }: Teaching): WordModel {
   const causes = new Map(pickSome([...vocabulary.causes]));
-  return wordModelOf({ ...vocabulary, causes }, handbook, reader.words);
+  return wordModelOf({ ...vocabulary, causes }, handbook, reader);
 }
 
 function pickSome<Item>(list: readonly Item[]): Item[] {

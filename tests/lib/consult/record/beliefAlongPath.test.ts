@@ -101,6 +101,7 @@ const vocabulary: Vocabulary = {
   cautions: new Map(),
   words: readingWordsSchema.parse({}),
   sayings: [],
+  causeNotes: new Map(),
   weights: opinionWeightsSchema.parse({}),
   readingWeights: readingWeightsSchema.parse({}),
   instrumentTree: buildTaxonomy(instruments),

@@ -134,8 +134,10 @@ describe("what the cases have taught, kept beside the snapshot", () => {
       ...smallVocabulary.words,
       shortForms: { ...smallVocabulary.words.shortForms, stairs: "quagga" },
     };
+    const causeNotes = new Map([["dirt", ["a quagga was in there"]]]);
     for (const vocabulary of [
       { ...smallVocabulary, causes },
+      { ...smallVocabulary, causeNotes },
       { ...smallVocabulary, words },
     ]) {
       expect(benchFrom(casebook, place, vocabulary).spoken.lessons().terms).toContain("quagga");
