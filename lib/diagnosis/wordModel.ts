@@ -166,6 +166,11 @@ export class WordModel {
     return shared.map((one, row) => (one === 0 ? 0 : one / Math.sqrt(sizes[row] ?? 1)));
   }
 
+  /** Whether any topic was told with a term. */
+  has(term: string): boolean {
+    return this.#counts.has(term);
+  }
+
   /** The term that is probably meant: itself where a topic was told with it, else the nearest that one was, else itself. */
   mend(term: string): string {
     return this.#readingOf(term) ?? term;

@@ -59,6 +59,9 @@ export function wordModelOf(
   return spoken;
 }
 
+/** Only pairs that so many texts have are kept: two thirds have been told once, and tell nothing that their words do not. Chosen: see `evaluate --notes`. */
+const textsOfPair = 2;
+
 /**
  * Builds the model of the pairs of words by which each cause is told, from the handbook's short texts alone: a casebook's
  * pairs would be too many to keep.
@@ -70,11 +73,18 @@ export function pairModelOf(
   causes: readonly string[],
   { words, causeNotes }: Reading,
 ): WordModel {
-  const told = new WordModel(causes);
-  for (const { id, label, synonyms, comesAbout, prove } of entries.values()) {
+  const texts = [...entries.values()].flatMap(({ id, label, synonyms, comesAbout, prove }) => {
     const names = [label, ...synonyms, comesAbout, prove].map((text) => tellingTerms(text, words));
-    for (const terms of [...names, ...(causeNotes.get(id) ?? [])])
-      told.learn(id, weighed(pairsOf(terms), weightOf.pair));
+    return [...names, ...(causeNotes.get(id) ?? [])].map((terms) => ({ id, pairs: [...pairsOf(terms)] }));
+  });
+  const textsWith = weighed(
+    texts.flatMap(({ pairs }) => pairs),
+    1,
+  );
+  const told = new WordModel(causes);
+  for (const { id, pairs } of texts) {
+    const kept = pairs.filter((pair) => (textsWith.get(pair) ?? 0) >= textsOfPair);
+    told.learn(id, weighed(kept, weightOf.pair));
   }
   return told;
 }
@@ -91,7 +101,8 @@ export function learnNote(
 ): void {
   const terms = tellingTerms(note, reader.words);
   spoken.learn(cause, weighed(terms, weightOf.handbookNote), sign);
-  pairs.learn(cause, weighed(pairsOf(terms), weightOf.pair), sign);
+  const kept = [...pairsOf(terms)].filter((pair) => pairs.has(pair));
+  pairs.learn(cause, weighed(kept, weightOf.pair), sign);
 }
 
 /** How much each term counts by how often it is there. */

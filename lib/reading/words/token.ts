@@ -102,6 +102,12 @@ function breakIn(gap: string): Token["breakBefore"] {
   return /[,:()]|\s[-–—]+\s|—/.test(gap) ? "clause" : "none";
 }
 
+/** A pattern for any one of some characters. */
+function oneOf(characters: string): RegExp {
+  const written = [...new Set(characters)].map((one) => `\\u{${one.codePointAt(0)?.toString(16)}}`);
+  return new RegExp(`[${written.join("")}]`, "u");
+}
+
 /** The small words of reading.yaml, made ready for looking up. */
 export type PreparedWords = Readonly<{
   fillers: ReadonlySet<string>;
@@ -134,10 +140,7 @@ export function prepareWords(words: ReadingWords): PreparedWords {
     pattern: new RegExp([...written, tokenPattern.source].join("|"), "giu"),
     wordPattern: new RegExp(tokenPattern.source, "giu"),
     writtenForms: forms.map(foldCase),
-    marks: new RegExp(
-      `[${[...new Set(forms.join("").replace(/\p{L}/gu, ""))].map((mark) => `\\u{${mark.codePointAt(0)?.toString(16)}}`).join("")}]`,
-      "u",
-    ),
+    marks: oneOf(forms.join("").replace(/\p{L}/gu, "")),
     meaningOf: rememberWords((word) => meaningOf(word, prepared)),
     fillers: new Set(words.fillers.map(plain)),
     denials: new Set(
