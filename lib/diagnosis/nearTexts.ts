@@ -110,7 +110,11 @@ export class NearTexts {
     return sums.map((own, row) => (open[row] ? Math.log(own / (this.#sizes[row] ?? 1)) - mean : 0));
   }
 
-  /** Writes the numbers of the texts that have a term in common with this one into `#close`, their cosines into `#cosines`, and tells how many there are. */
+  /**
+   * Writes the numbers of the texts that have a term in common with this one into `#close` and their cosines into `#cosines`.
+   *
+   * @returns how many there are
+   */
   #findClose(text: Iterable<string>): number {
     const terms = new Set([...text].map((term) => this.#readingOf(term) ?? term));
     const known = [...terms].map((term) => this.#terms.get(term));

@@ -163,7 +163,10 @@ export class WordModel {
       const information = logAll - Math.log(sum(counts.values()));
       for (const [row, count] of counts) shared[row] = (shared[row] ?? 0) + information * Math.sqrt(count);
     }
-    return shared.map((one, row) => (one === 0 ? 0 : one / Math.sqrt(sizes[row] ?? 1)));
+    return shared.map((one, row) => {
+      const size = sizes[row] ?? 0;
+      return size > 0 ? one / Math.sqrt(size) : 0;
+    });
   }
 
   /** Whether any topic was told with a term. */

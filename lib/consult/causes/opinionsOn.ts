@@ -16,7 +16,10 @@ import { guessedEvidence } from "./guessedEvidence";
 /** A finding as it is weighed, with where it came from. */
 export type KeyedFinding = Finding & Partial<Pick<SourcedFinding, "shown" | "how">>;
 
-/** What every source says of the causes, in logarithms by the model's order, not yet weighed against one another. */
+/**
+ * What every source says of the causes by the model's order, not yet weighed against one another: logarithms, or what is proportional to
+ * one once it is weighed.
+ */
 export type Opinions = Readonly<{
   /** Which causes can be at work at all; none for an instrument outside the handbook. */
   possible: (cause: string) => boolean;
@@ -25,7 +28,9 @@ export type Opinions = Readonly<{
   readFromEvidence: Float64Array;
   readFromText: FindingEvidence;
   likeCases: Float64Array;
+  /** How much of the whole problem's words each cause has: `WordModel.affinity`, 0 or more. */
   words: Float64Array;
+  /** The same of the pairs of words. */
   pairs: Float64Array;
   /** The more was set down as evidence, the less the free text counts: then it tells the complaint rather than what was found. */
   clauses: Float64Array;

@@ -126,6 +126,7 @@ export type PreparedWords = Readonly<{
   writtenForms: readonly string[];
   /** What stands in some of these and is no letter. */
   marks: RegExp;
+  /** What a word says by itself, remembered. */
   meaningOf: (word: string) => WordMeaning;
 }>;
 

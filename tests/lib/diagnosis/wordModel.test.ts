@@ -47,6 +47,15 @@ describe("WordModel", () => {
     expect([...smallModel().affinity(["toaster"])]).toEqual([0, 0]);
   });
 
+  it("shares nothing that tells where everything was told with one word, nor where nothing was", () => {
+    const model = new WordModel(["dent", "dirt"]);
+    expect([...model.affinity(["crust"])]).toEqual([0, 0]);
+    for (const share of [0.1, 0.2, 0.3]) model.learn("dent", counts("crust"), share);
+    model.learn("dirt", counts("crust"), 0.7);
+    for (const one of model.affinity(["crust"])) expect(one).toBeCloseTo(0, 6);
+    expect([...model.affinity(["crust"])].every(Number.isFinite)).toBe(true);
+  });
+
   it("has the most of a text that is told as a cause is, and less than the root of what the text tells in all", () => {
     // The sum of roots of products is largest where both are alike: Cauchy 1821.
     const words = ["dropped", "stairs", "dent", "crust", "spit", "smell"];
